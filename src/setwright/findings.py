@@ -1,0 +1,65 @@
+"""Findings: what is wrong or missing, where, why, what to change, and on whose word."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from enum import IntEnum
+
+from setwright.places import Place
+
+
+class Level(IntEnum):
+    """How bad a finding is; higher is worse, and the names are what the coach reads.
+
+    ``advice``: worth a look. ``gap``: the plan leaves something out. ``error``: the plan can't be
+    carried out as written.
+    """
+
+    advice = 1
+    gap = 2
+    error = 3
+
+
+@dataclass(frozen=True, slots=True)
+class Seen:
+    """One thing that was looked at before the finding was raised, with the line it stands on."""
+
+    text: str
+    line: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """One fault: plain data, printed by the writers in ``report``.
+
+    ``where`` is a word for people ("Monday", "the week"); ``why``, ``change`` and ``source`` are
+    never empty. ``also`` holds sentences of findings that this one covers.
+
+    Raises: ValueError when a text that must not be empty is.
+    """
+
+    rule: str
+    level: Level
+    place: Place
+    where: str
+    message: str
+    why: str
+    change: str
+    source: str
+    seen: tuple[Seen, ...] = ()
+    also: tuple[str, ...] = ()
+    names: tuple[str, ...] = field(default=())
+
+    def __post_init__(self) -> None:
+        for name in ("rule", "where", "message", "why", "change", "source"):
+            if not getattr(self, name).strip():
+                raise ValueError(f"a finding of {self.rule!r} has no {name}")
+
+
+def in_order(findings: Iterable[Finding]) -> list[Finding]:
+    """Findings sorted by file, line, column and rule, so that the same input prints the same bytes."""
+    return sorted(findings, key=lambda f: (f.place.file, f.place.line, f.place.column, f.rule, f.message))
+
+
+def exit_status(findings: Iterable[Finding], fail_on: Level = Level.gap) -> int:
+    """0 when nothing reaches ``fail_on``, else 1 (2, "could not run", is the command line's)."""
+    return int(any(f.level >= fail_on for f in findings))
