@@ -1,0 +1,91 @@
+"""Look-up in the compiled library. Plain dicts from ``data/library.json``: no numpy, no YAML, no models."""
+
+import json
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from functools import cache, cached_property
+from pathlib import Path
+from typing import Any, Final
+
+from setwright.library.names import fold, likeness, pairs, without_dose_words
+
+LIBRARY_FILE: Final = Path(__file__).parents[1] / "data" / "library.json"
+
+NEAREST: Final = 3
+"""How many names are proposed for an unknown one; choice: what a coach reads at a glance."""
+
+LIKE_ENOUGH: Final = 0.4
+"""Lowest likeness that is proposed; choice, from typed errors tried by hand."""
+
+
+@dataclass(frozen=True, slots=True)
+class Match:
+    """What a typed movement name means.
+
+    ``key`` and ``name`` (the library's own) when it is known; else ``ask``, a question, for a word
+    with several readings; else ``nearest``, names to propose, best first. ``stripped``: typed words
+    that change the dose and not the movement, taken out to find it.
+    """
+
+    key: str | None = None
+    name: str | None = None
+    nearest: tuple[str, ...] = ()
+    ask: str | None = None
+    stripped: tuple[str, ...] = ()
+
+
+class Library:
+    """The movements and their names, from a mapping in the form "setwright-library/1"."""
+
+    def __init__(self, data: Mapping[str, Any]) -> None:
+        self._movements: Mapping[str, Mapping[str, Any]] = data["movements"]
+        self._names: Mapping[str, str] = data["names"]
+        self._ambiguous: Mapping[str, Mapping[str, Any]] = data["ambiguous"]
+
+    def movement(self, key: str) -> Mapping[str, Any]:
+        """One movement by its key. Raises: KeyError."""
+        return self._movements[key]
+
+    def keys(self) -> list[str]:
+        """The key of every movement, in the order of the library."""
+        return list(self._movements)
+
+    def names(self) -> list[str]:
+        """The name of every movement, in the order of the library."""
+        return [movement["name"] for movement in self._movements.values()]
+
+    def find(self, name: str) -> Match:
+        """What a typed name means: a movement, a question, or the nearest names."""
+        found = self._known(name)
+        if found:
+            return found
+        rest, stripped = without_dose_words(name)
+        found = self._known(rest) if stripped else None
+        return replace(found, stripped=stripped) if found else Match(nearest=self._nearest(rest))
+
+    def _known(self, name: str) -> Match | None:
+        folded = fold(name)
+        if folded in self._names:
+            key = self._names[folded]
+            return Match(key=key, name=self._movements[key]["name"])
+        if folded in self._ambiguous:
+            return Match(ask=self._ambiguous[folded]["question"])
+        return None
+
+    @cached_property
+    def _pairs(self) -> list[tuple[frozenset[str], str]]:
+        return [(pairs(folded), key) for folded, key in self._names.items()]
+
+    def _nearest(self, name: str) -> tuple[str, ...]:
+        typed = pairs(fold(name))
+        best: dict[str, float] = {}
+        for known, key in self._pairs:
+            best[key] = max(best.get(key, 0.0), likeness(typed, known))
+        ranked = sorted((-score, key) for key, score in best.items() if score >= LIKE_ENOUGH)
+        return tuple(self._movements[key]["name"] for _, key in ranked[:NEAREST])
+
+
+@cache
+def library() -> Library:
+    """The library shipped with the package, read once a process."""
+    return Library(json.loads(LIBRARY_FILE.read_text(encoding="utf-8")))
