@@ -1,0 +1,130 @@
+"""The questions of one line, gathered while it is read."""
+
+import re
+from collections.abc import Callable
+
+from setwright.findings import Finding, in_order
+from setwright.places import Place
+from setwright.reading import questions_amount as ask
+from setwright.reading import questions_how as how
+from setwright.reading import questions_signs as signs
+from setwright.reading.cursor import Cursor, Unclear, Unread
+from setwright.reading.guesses import Meant, meant
+from setwright.reading.lexer import Token
+from setwright.reading.question import Question
+from setwright.reading.vocabulary import VOCABULARY, nearest_words
+
+MOST_CHARACTERS = 400
+"""Longest dose line that is read (choice: the longest of the trade has 150 characters)."""
+
+_JOINTS = (",", "then")
+_BRACKETS = "()[]{}<>"
+
+
+class Asked:
+    """Findings of one line; where reading stopped, it says what was meant and where to go on.
+
+    ``reads`` tells whether a text is a dose, so that only lines that are read are offered to copy.
+    """
+
+    def __init__(self, cursor: Cursor, place: Place, reads: Callable[[str], bool]) -> None:
+        self._cursor = cursor
+        self._place = place
+        self._reads = reads
+        self.findings: list[Finding] = []
+
+    def in_order(self) -> tuple[Finding, ...]:
+        """The findings from left to right."""
+        return tuple(in_order(self.findings))
+
+    def fits(self) -> bool:
+        """Whether the line can be a dose line at all; if not, that is the finding."""
+        line = self._cursor.line.text
+        if len(line) > MOST_CHARACTERS:
+            self._add(ask.TOO_LONG, 0, len(line), {"most": str(MOST_CHARACTERS)})
+        elif self._cursor.token.kind == "end":
+            self._add(ask.NOTHING, 0, len(line), {})
+        return not self.findings
+
+    def ask(self, unclear: Unclear) -> None:
+        """Add the finding of a question."""
+        self._add(unclear.question, unclear.start, unclear.end, unclear.fills)
+
+    def at_group_end(self) -> bool:
+        """Whether the line or the group of sets ends here."""
+        return self._cursor.token.kind == "end" or self._cursor.text == "then"
+
+    def nothing_after_comma(self) -> None:
+        """Ask about a comma with nothing behind it, the token taken last."""
+        comma = self._cursor.before
+        self._add(ask.COMMA, comma.start, comma.end, {})
+
+    def stopped(self, stop: Unclear | Unread, part: int, *, quiet: bool = False) -> None:
+        """Ask about what stopped the reading in the comma part that starts at ``part``, and go on behind it.
+
+        ``quiet``: the amount of the group is not known, so numbers that fit nowhere are no new fault.
+        """
+        if isinstance(stop, Unclear):
+            if not (quiet and stop.question in (ask.SECOND_DOSE, how.NUMBER_ALONE)):
+                self.ask(stop)
+            self._go_on(stop.end)
+            return
+        token = stop.token if stop.token.kind != "end" else self._last_token()
+        guess = self._guess(token, part)
+        if guess is not None:
+            self._add(guess.question, guess.start, guess.end, guess.fills)
+        elif not (quiet and (token.kind == "number" or token.text in ("max", "x", "-"))):
+            self._unknown(token)
+        self._go_on(guess.end if guess else token.start if token.text in _JOINTS else token.end)
+
+    def _guess(self, token: Token, part: int) -> Meant | None:
+        if token.text in _BRACKETS or (token.text == "x" and self._cursor.line.text[token.start] == "*"):
+            return self._brackets(token)
+        ends = [
+            t.start for t in self._cursor.line.tokens if t.start > token.start and t.text in (",", "then", "")
+        ]
+        return meant(
+            self._cursor.line.text, (part, ends[0] if ends else token.end), token.start, self._cursor.habits
+        )
+
+    def _brackets(self, token: Token) -> Meant:
+        """The question about a bracket or star, with a line to copy if one without it is read."""
+        text = self._cursor.line.text
+        bare = re.sub(r"[()\[\]{}<>*]", "", text)
+        comma = re.sub(r"\s*\(([^()]*)\)", r", \1", text)
+        without = re.sub(r"\s*[(\[{<][^)\]}>0-9]*[)\]}>]", "", text)
+        end = token.end
+        while end < len(text) and text[end - 1] not in ")]}>":
+            end += 1
+        for line in (bare, comma, without):
+            write = " ".join(line.split())
+            if not set(write) & {*_BRACKETS, "*"} and self._reads(write):
+                return Meant(signs.BRACKETS, token.start, end, {"write": write})
+        return Meant(signs.BRACKETS_OUT, token.start, end, {})
+
+    def _unknown(self, token: Token) -> None:
+        if token.kind in ("number", "clock"):
+            question = how.NUMBER_ALONE if token.kind == "number" else how.CLOCK_ALONE
+            self._add(question, token.start, token.end, {})
+        elif token.text == ",":
+            self._add(ask.COMMA, token.start, token.end, {})
+        else:
+            question = ask.OUT_OF_PLACE if token.text in VOCABULARY else ask.UNKNOWN
+            self._add(question, token.start, token.end, {"near": nearest_words(token.text)})
+
+    def _last_token(self) -> Token:
+        return self._cursor.line.tokens[-2]
+
+    def _go_on(self, end: int) -> None:
+        """Go to the first comma or "then" behind ``end`` and behind what is taken already."""
+        cursor = self._cursor
+        while cursor.token.kind != "end" and (cursor.token.start < end or cursor.text not in _JOINTS):
+            cursor.at += 1
+
+    def _add(self, question: Question, start: int, end: int, fills: dict[str, str]) -> None:
+        line = self._cursor.line
+        typed = line.text[start:end].strip()
+        words = {**fills, "typed": typed}
+        place = self._place.shifted(*line.typed_span(start, end))
+        message, change = question.message.format_map(words), question.change.format_map(words)
+        self.findings.append(question.rule.at(place, message, change))

@@ -1,0 +1,29 @@
+"""One question of the dose line: the rule it belongs to, and the words in which it is put."""
+
+from dataclasses import dataclass
+
+from setwright.reading.faults import TextRule
+
+
+@dataclass(frozen=True, slots=True)
+class Question:
+    """What is asked when words on a dose line have two meanings or none.
+
+    ``message`` and ``change`` are templates: ``{typed}`` is the span as typed, other names are
+    filled by whoever asks. ``change`` holds the exact text to copy.
+    """
+
+    rule: TextRule
+    message: str
+    change: str
+
+    def variant(self, message: str, change: str) -> "Question":
+        """The same rule, put in other words."""
+        return Question(self.rule, message, change)
+
+
+def question(  # noqa: PLR0917 - a row of the tables of questions, always in this order
+    rule: str, summary: str, why: str, bad: str, good: str, message: str, change: str
+) -> Question:
+    """A question and its rule. ``bad`` and ``good`` are dose lines: one that raises it, the same mended."""
+    return Question(TextRule(rule, summary, why, bad, good), message, change)

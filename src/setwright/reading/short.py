@@ -1,0 +1,152 @@
+"""A dose as short as paper wants it; loads, rest and tempo stand elsewhere on the sheet."""
+
+from setwright.reading.dose import Amount, Dose, Drop, Effort, SetGroup, SetWork, Span
+from setwright.reading.words import between, number
+
+_MINUTE_S = 60
+_FROM_KM = 1000
+
+
+def dose_short(dose: Dose) -> str:
+    """The dose in signs: "4 x 6", "3 x 8-10, 2 left", "3 x 30 s each side"; groups joined by "then"."""
+    return ", then ".join(_group(group) for group in dose.groups)
+
+
+def _group(group: SetGroup) -> str:
+    efforts = list(dict.fromkeys(_effort(work.effort) for work in group.works if work.effort))
+    effort = efforts[0] if len(efforts) == 1 else ", ".join(efforts)
+    said = [f"{_head(group)}{_side(group)}", *([effort] if effort else []), *_drops(group.works[0].drops)]
+    if group.last is not None:
+        said.append(_last(group.last, group.works[-1]))
+    if group.pause_s is not None:
+        said.append(f"pause {_span(group.pause_s)} s")
+    if group.every_s is not None:
+        said.append(f"every {_clock(group.every_s)}")
+    if group.cap is not None:
+        said.append(f"cap {_amount(group.cap)}")
+    if group.target_s is not None:
+        said.append(f"in {_clock(group.target_s)}")
+    if group.rate is not None:
+        said.append(f"rate {number(group.rate)}")
+    if group.split_s is not None:
+        said.append(f"split {_clock(group.split_s)}")
+    if group.stop is not None:
+        said.append(f"stop {group.stop}")
+    return ", ".join(said)
+
+
+def _head(group: SetGroup) -> str:
+    work = group.works[0]
+    sets = between(group.sets.low, group.sets.high, "-")
+    times = "" if group.sets.low == group.sets.high == 1 else f"{sets} x "
+    reps = number(work.load.low or 1) if work.load and work.load.kind == "rm" else ""
+    match group.kind:
+        case "total":
+            return f"{_amount(work.amount)} in all"
+        case "top_set":
+            return f"work up to {reps}RM"
+        case "test":
+            return f"test {reps}RM" if reps else "test max reps"
+        case "ladder":
+            return times + _ladder(group.rungs)
+        case "cluster" | "rest_pause" | "partials":
+            parts = " + ".join(_span(part) for part in work.parts)
+            return f"{times}{group.kind.replace('_', '-')} {parts}"
+        case "list":
+            return _set_by_set([_amount(w.amount) for w in group.works], sets)
+        case _:
+            alone = not times and work.amount.unit not in ("reps", "rung")
+            return (_amount(work.amount) if alone else f"{sets} x {_amount(work.amount)}") + _extra(work)
+
+
+def _set_by_set(amounts: list[str], sets: str) -> str:
+    return f"{sets} x {amounts[0]}" if len(set(amounts)) == 1 else ", ".join(amounts)
+
+
+def _ladder(rungs: tuple[int, ...]) -> str:
+    top = max(rungs, key=lambda rung: abs(rung - rungs[0]))
+    back = f" to {rungs[-1]}" if top != rungs[-1] else ""
+    step = abs(rungs[1] - rungs[0]) if len(rungs) > 1 else 1
+    return f"ladder {rungs[0]} to {top}{back}" + (f" by {step}" if step > 1 else "")
+
+
+def _extra(work: SetWork) -> str:
+    return f" + {work.extra.reps} {work.extra.kind}" if work.extra else ""
+
+
+def _span(span: Span) -> str:
+    if span.high is None:
+        return f"{number(span.low)}+" if span.low else "max"
+    return between(span.low, span.high, "-")
+
+
+def _amount(amount: Amount) -> str:
+    low, high = amount.span.low, amount.span.high
+    if amount.less_than_tested is not None:
+        return f"tested max minus {amount.less_than_tested}"
+    if amount.unit == "reps":
+        return _span(amount.span)
+    if amount.unit == "rung":
+        return "rung" if low == 1 else f"rung x {number(low)}"
+    if amount.unit == "s":
+        return f"{_time(low, high)} {amount.how or ''}".strip()
+    if amount.unit == "m" and low == high and low >= _FROM_KM:
+        return f"{number(low / _FROM_KM)} km"
+    return f"{between(low, high, '-')} {amount.unit}"
+
+
+def _time(low: float, high: float | None) -> str:
+    if high is None:
+        return "by the clock"
+    if low != high:
+        return f"{between(low, high, '-')} s"
+    if low <= _MINUTE_S:
+        return f"{number(low)} s"
+    return _clock(low) if low % _MINUTE_S else f"{number(low / _MINUTE_S)} min"
+
+
+def _clock(seconds: float) -> str:
+    """A time as it is typed: "45 s", "1:30"."""
+    minutes, rest = divmod(seconds, _MINUTE_S)
+    if not minutes:
+        return f"{number(seconds)} s"
+    return f"{minutes:.0f}:{rest:02.0f}" if rest == round(rest) else f"{minutes:.0f}:{rest:04.1f}"
+
+
+def _side(group: SetGroup) -> str:
+    if group.sides is None:
+        return ""
+    word = f"each {group.sides.word}" if group.sides.kind == "each" else group.sides.word
+    turn = " alternating" if group.sides.alternating else ""
+    first = f", {group.sides.order} first" if group.sides.order else ""
+    return f" {word}{turn}{first}"
+
+
+def _effort(effort: Effort) -> str:
+    figure = between(effort.low, effort.high, "-")
+    if effort.scale != "RIR":
+        return f"{effort.scale} {figure}"
+    return "to failure" if effort.low == effort.high == 0 else f"{figure} left"
+
+
+def _drops(drops: tuple[Drop, ...]) -> list[str]:
+    return [f"drop {_lighter(drop)} for {_amount(drop.amount)}" for drop in drops]
+
+
+def _lighter(drop: Drop) -> str:
+    if drop.to is not None:
+        return f"to {number(drop.to.low or 0)} {drop.to.unit}"
+    return f"{number(drop.by_percent or 0)}%"
+
+
+def _last(last: SetWork, base: SetWork) -> str:
+    said = []
+    if last.amount != base.amount:
+        said.append(_amount(last.amount))
+    if last.effort is not None and last.effort != base.effort:
+        said.append(_effort(last.effort))
+    if last.drops != base.drops:
+        said += _drops(last.drops)
+    if not said and last.load is not None and last.load.low is not None:
+        said.append(f"at {number(last.load.low)} {last.load.unit or ''}".strip())
+    return f"last set {', '.join(said)}"
