@@ -3,6 +3,7 @@
 from collections.abc import Iterable
 from dataclasses import dataclass, field
 from enum import IntEnum
+from typing import NamedTuple
 
 from setwright.places import Place
 
@@ -19,8 +20,7 @@ class Level(IntEnum):
     error = 3
 
 
-@dataclass(frozen=True, slots=True)
-class Seen:
+class Seen(NamedTuple):
     """One thing that was looked at before the finding was raised, with the line it stands on."""
 
     text: str

@@ -75,7 +75,7 @@ class _Resolver:
             item.dose,
             self._habits,
             sides=_worked(movement["sides"], item.dose),
-            counted_in=_counted_in(movement["counting"]),
+            counted_in=_counted_in(movement["counting"], item.dose),
             bodyweight=movement["load_kind"] in ("bodyweight", "assisted"),
         )
         self.findings += (replace(finding, where=where) for finding in asked)
@@ -118,12 +118,13 @@ def _worked(sides: str, dose: Dose) -> fitting.Worked:
     return "alternating" if sides == "alternating" and in_reps else "both"
 
 
-def _counted_in(counting: str) -> str:
-    """The unit of the library's sentence about counting: reps, s, m or steps."""
+def _counted_in(counting: str, dose: Dose) -> str:
+    """The unit of the library's sentence about counting (reps, s, m, steps); the dose decides between two."""
+    in_seconds = any(work.amount.unit == "s" for group in dose.groups for work in group.works)
+    if counting.startswith("metres") and not in_seconds:
+        return "m"
     if "rep" not in counting and ("second" in counting or "minute" in counting):
         return "s"
-    if counting.startswith("metres"):
-        return "m"
     return "steps" if counting.startswith(("each step", "steps", "say whether a rep is a step")) else "reps"
 
 

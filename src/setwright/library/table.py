@@ -2,10 +2,9 @@
 
 import json
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
 from functools import cache, cached_property
 from pathlib import Path
-from typing import Any, Final
+from typing import Any, Final, NamedTuple
 
 from setwright.library.names import fold, likeness, pairs, without_dose_words
 
@@ -21,8 +20,7 @@ LIKE_ENOUGH: Final = 0.4
 """Lowest likeness that is proposed; choice, from typed errors tried by hand."""
 
 
-@dataclass(frozen=True, slots=True)
-class Match:
+class Match(NamedTuple):
     """What a typed movement name means.
 
     ``key`` and ``name`` (the library's own) when it is known; else ``ask``, a question, for a word
@@ -64,7 +62,7 @@ class Library:
             return found
         rest, stripped = without_dose_words(name)
         found = self._known(rest) if stripped else None
-        return replace(found, stripped=stripped) if found else Match(nearest=self._nearest(rest))
+        return found._replace(stripped=stripped) if found else Match(nearest=self._nearest(rest))
 
     def _known(self, name: str) -> Match | None:
         folded = fold(name)

@@ -1,14 +1,12 @@
 """How long the sets of a dose last, every assumption an option."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from typing import NamedTuple
 
 from setwright.reading.dose import Amount, Rest, SetGroup, SetWork, Tempo
 
 
-@dataclass(frozen=True, slots=True)
-class Clock:
+class Clock(NamedTuple):
     """Seconds of things that say no time of their own.
 
     One repetition 3 s and one metre 1 s: common practice, no source. Choices: an open set lasts

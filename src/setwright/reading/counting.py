@@ -1,7 +1,7 @@
 """How many sets, hard sets and repetitions a dose is, and how long it takes."""
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from setwright.reading.clock import Clock, each_set, rest_seconds, set_seconds
 from setwright.reading.dose import Amount, Dose, SetGroup, Span
@@ -13,8 +13,7 @@ _OTHER = {"left": ("right", "stronger"), "right": ("left", "weaker")}
 """The sides that do not work when the left (or weaker), the right (or stronger) one does."""
 
 
-@dataclass(frozen=True, slots=True)
-class Counted:
+class Counted(NamedTuple):
     """What a dose comes to. Spans are totals; ``high`` None is open ("or more").
 
     ``sets`` and ``hard``: sets, those of the busier side where a line names left or right; ``left`` and

@@ -3,7 +3,7 @@
 A text rule is told by ``setwright explain`` like every other rule; ``TextRule.at`` makes the finding.
 """
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from setwright.findings import Finding, Level, Seen
 from setwright.places import Place
@@ -11,8 +11,7 @@ from setwright.places import Place
 SOURCE = "the plan language (docs/plan-language.md)"
 
 
-@dataclass(frozen=True, slots=True)
-class TextRule:
+class TextRule(NamedTuple):
     """One way in which typed text can't be read as meant.
 
     ``bad`` and ``good`` are a line that sets it off and the same line mended; ``{}`` is never filled

@@ -1,9 +1,9 @@
 """Which sets are hard: by their written effort, or by the reserve that a percent leaves."""
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from itertools import pairwise
 from types import MappingProxyType
+from typing import NamedTuple
 
 from setwright.reading.dose import Effort, Load, SetGroup, SetWork, Span
 
@@ -23,8 +23,7 @@ _OF_A_MAX = (None, "tested max", "training max", "estimated max", "today's max")
 _SHARED = (None, "training max")
 
 
-@dataclass(frozen=True, slots=True)
-class Hard:
+class Hard(NamedTuple):
     """When a set is hard. Common practice, no source.
 
     ``rir_at_most``: repetitions in reserve. ``rpe_at_least``: RPE. ``max_share``: share of the tested max

@@ -1,12 +1,11 @@
 """One question of the dose line: the rule it belongs to, and the words in which it is put."""
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from setwright.reading.faults import TextRule
 
 
-@dataclass(frozen=True, slots=True)
-class Question:
+class Question(NamedTuple):
     """What is asked when words on a dose line have two meanings or none.
 
     ``message`` and ``change`` are templates: ``{typed}`` is the span as typed, other names are

@@ -1,0 +1,10 @@
+"""From the text of a plan to a ``Week``: everything that can be trusted, and a finding for everything else.
+
+``keys`` reads keys by tables: which key, which field, how its value is typed, which keys are not read yet.
+``plan`` starts here: the top of the file, then ``session``, ``group`` and ``item``.
+``squad`` and ``gym`` read a file beside the plan or the same keys underneath; ``house`` is what all share.
+"""
+
+from setwright.model.reader.plan import WeekRead, read_week
+
+__all__ = ["WeekRead", "read_week"]

@@ -1,0 +1,127 @@
+"""Sessions of a plan: their keys, their warm-up and their work."""
+
+from typing import Any, Final
+
+from setwright.model.plan import DAYS, Day, Group, Item, Session
+from setwright.model.reader.group import is_group, read_group
+from setwright.model.reader.house import House
+from setwright.model.reader.item import BY_WEEK, read_item
+from setwright.model.reader.keys import Key, Keys, Later, Table, allowed, fold, raw, read_keys
+from setwright.places import Place
+from setwright.reading import fields, measures
+from setwright.reading import key_rules as rules
+from setwright.reading.gathering import Gathering
+from setwright.reading.nearest import nearest
+from setwright.reading.nodes import Listing, Node, Pairs, Scalar
+
+SHORTEST_DAY: Final = 3
+"""Letters from which the beginning of a day's name is read; choice: Mon, Tue, Thurs."""
+
+_WRITE_OUT = "write the day out, or repeat its work with &name and *name"
+_LIKE: Final = Later("a day like another one", _WRITE_OUT)
+_WITH_LIKE: Final = Later("it changes a day like another one", _WRITE_OUT, beside="like")
+
+
+def _day(node: Node, found: Gathering) -> Day | None:
+    typed = fields.word(node, found)
+    if typed is None:
+        return None
+    folded = typed.text.casefold().rstrip(".")
+    day = next((d for d in DAYS if len(folded) >= SHORTEST_DAY and d.casefold().startswith(folded)), None)
+    if day is None:
+        near = nearest(typed.text, DAYS)
+        change = f"write `day: {near[0]}`" if near else f"write one of {', '.join(DAYS)}"
+        found.say(rules.MISSPELT_DAY, typed.place, f'"{typed.text}" is no day', change)
+    return day
+
+
+KEYS: Final[Table] = {
+    "day": Key("day", _day),
+    "date": Key("date", measures.date),
+    "name": Key("name", fields.text),
+    "minutes": Key("minutes", measures.minutes),
+    "start": Key("start", measures.clock),
+    "place": Key("where", fields.text),
+    "after": Key("after", fields.text),
+    "days to match": Key("days_to_match", fields.whole()),
+    "people": Key("people", fields.whole(1)),
+    "staff": Key("staff", fields.whole()),
+    "stage": Later("stages are not built", "take it out, and write the session only in weeks of its stage"),
+    "only in": Later(BY_WEEK, "take it out, and take the session out in the weeks it does not belong to"),
+    "warm up": Key("warm_up", raw),
+    "work": Key("work", raw),
+    "cool down": Key("cool_down", fields.texts),
+    "if interrupted": Key("if_interrupted", fields.text),
+    "allow": Key("allow", allowed),
+    "note": Key("note", fields.text),
+    "private note": Key("private_note", fields.text),
+    "like": _LIKE,
+    "leave out": _WITH_LIKE,
+    "swap": _WITH_LIKE,
+    "change": _WITH_LIKE,
+    "add": _WITH_LIKE,
+}
+
+
+def read_sessions(node: Node, house: House) -> tuple[Session, ...]:
+    """The sessions of a list, each with what can be trusted of it."""
+    if not isinstance(node, Listing):
+        change = "start each session with `- day:` or `- name:`, two blanks further in"
+        house.found.say(rules.WRONG_FORM, node.place, "a list of sessions is expected here", change)
+        return ()
+    return tuple(session for entry in node.nodes if (session := _session(entry, house)))
+
+
+def _session(node: Node, house: House) -> Session | None:
+    if not isinstance(node, Pairs) or not node.pairs:
+        if not (isinstance(node, Scalar) and node.is_empty):
+            change = "write `- day: Monday` and the other keys below it, in line with `day`"
+            house.found.say(rules.WRONG_FORM, node.place, "a session is expected here", change)
+        return None
+    with house.found.of(_title(node)):
+        read = read_keys(node.pairs, KEYS, house.found, "a session")
+    return session_of(read, node.pairs[0][0].place, house)
+
+
+def _title(node: Pairs) -> str:
+    """What a coach calls the session, before it is read."""
+    named = {fold(key.text): value.text for key, value in node.pairs if isinstance(value, Scalar)}
+    return named.get("day") or named.get("name") or "the session"
+
+
+def session_of(read: Keys, place: Place, house: House) -> Session:
+    """The session that ``read`` keys make; warm-up and work are read here."""
+    values = read.values
+    title = values.get("day") or values.get("name") or "the session"
+    with house.found.of(title):
+        values |= _warm_up(values.pop("warm_up", None), house)
+        work = _work(values.pop("work", None), read, place, house)
+    work_place = read.keys["work"].place if "work" in read.keys else place
+    return Session(place=place, work_place=work_place, work=work, **values)
+
+
+def _warm_up(node: Node | None, house: House) -> dict[str, Any]:
+    if node is None:
+        return {}
+    if not isinstance(node, Listing):
+        read = measures.minutes(node, house.found)
+        return {} if read is None else {"warm_up_minutes": read}
+    warming_up = house.warming_up()
+    return {"warm_up": tuple(item for entry in node.nodes if (item := read_item(entry, warming_up)))}
+
+
+def _work(node: Node | None, read: Keys, place: Place, house: House) -> tuple[Item | Group, ...]:
+    if isinstance(node, Listing):
+        return tuple(entry for one in node.nodes if (entry := _entry(one, house)))
+    if node is not None:
+        change = "write one movement a line, each with a hyphen: `- dip: 3 x 8`"
+        house.found.say(rules.WRONG_FORM, node.place, "a list of movements is expected here", change)
+    elif "like" not in read.keys:
+        at = read.keys["work"].place if "work" in read.keys else place
+        change = "write `work:` and the movements below it, each with a hyphen"
+        house.found.say(rules.NO_WORK, at, "the session has no work", change)
+    return ()
+
+
+def _entry(node: Node, house: House) -> Item | Group | None:
+    return read_group(node, house) if isinstance(node, Pairs) and is_group(node) else read_item(node, house)

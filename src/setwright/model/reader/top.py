@@ -1,0 +1,93 @@
+"""The keys at the top of a plan, and those of a single session that may stand there too."""
+
+from typing import Final, get_args
+
+from setwright.model.muscles import GROUP_WORDS
+from setwright.model.plan import DAYS, Aim, TrainingLevel
+from setwright.model.reader.item import BY_WEEK
+from setwright.model.reader.item import KEYS as ITEM_KEYS
+from setwright.model.reader.keys import Key, Later, Table, allowed, pairs_of, raw
+from setwright.model.reader.session import KEYS as SESSION_KEYS
+from setwright.reading import fields, measures
+from setwright.reading import key_rules as rules
+from setwright.reading.dose import MaxKind
+from setwright.reading.gathering import Gathering
+from setwright.reading.nearest import nearest
+from setwright.reading.nodes import Node
+
+OTHER_MAXES: Final = {kind.replace("max", "maximum"): kind for kind in get_args(MaxKind)}
+
+
+def _focus(node: Node, found: Gathering) -> tuple[str, ...]:
+    groups = []
+    for name in fields.placed_names(node, found):
+        word = name.text.casefold()
+        if word in GROUP_WORDS:
+            groups.append(GROUP_WORDS[word])
+            continue
+        near = nearest(word, GROUP_WORDS)
+        known = ", ".join(dict.fromkeys(GROUP_WORDS.values()))
+        change = f"write `{GROUP_WORDS[near[0]]}`" if near else f"write one of {known}"
+        found.say(rules.NOT_A_CHOICE, name.place, f'"{name.text}" is no muscle group', change)
+    return tuple(groups)
+
+
+def _texts_by_name(node: Node, found: Gathering) -> dict[str, str]:
+    return {
+        key.text: said
+        for key, value in pairs_of(node, found, "a name with its value")
+        if (said := fields.text(value, found))
+    }
+
+
+KEYS: Final[Table] = {
+    "plan": Key("title", fields.text),
+    "starts": Key("starts", measures.date),
+    "weeks": Key("weeks", raw),
+    "unit": Key("unit", fields.one_of("unit", measures.UNITS)),
+    "dose order": Key("dose_order", fields.one_of("dose order", ("sets x reps", "reps x sets"))),
+    "percent of": Key(
+        "percent_of", fields.one_of("kind of max", {k: k for k in get_args(MaxKind)} | OTHER_MAXES)
+    ),
+    "sides": Key(
+        "sides",
+        fields.one_of("way to count sides", {"each": "each", "each side": "each", "in all": "in all"}),
+    ),
+    "squad": Key("squad", raw),
+    "gym": Key("gym", raw),
+    "people": Key("people", fields.whole(1)),
+    "ages": Key("ages", fields.text),
+    "staff": Key("staff", fields.whole()),
+    "aim": Key("aim", fields.one_of("aim", get_args(Aim))),
+    "sport": Key("sport", fields.text),
+    "level": Key("level", fields.one_of("level", get_args(TrainingLevel))),
+    "focus": Key("focus", _focus),
+    "sets a week": Key("sets_a_week", _texts_by_name),
+    "follows": Key("follows", fields.text),
+    "last week": Key("last_week", _texts_by_name),
+    "schemes": Key("schemes", raw),
+    "movements": Key("own_movements", raw),
+    "training days": Later("sessions are not dealt out to days", "write `day:` in each session"),
+    "rotate": Later("sessions are not dealt out to days", "write each session with its `day:`"),
+    "lighter weeks": Later(BY_WEEK, "write the lighter week as a plan of its own"),
+    "stages": Later("stages are not built", "write a plan for the stage that is open now"),
+    "next": Key("next", fields.sentences),
+    "missed day": Key(
+        "missed_day", fields.one_of("way with a missed day", ("resume", "skip", "restart the week"))
+    ),
+    "if interrupted": Key("if_interrupted", fields.text),
+    "allow": Key("allow", allowed),
+    "note": Key("note", fields.text),
+    "private note": Key("private_note", fields.text),
+    "sessions": Key("sessions", raw),
+}
+SINGLE: Final[Table] = {**SESSION_KEYS, **KEYS}
+ELSEWHERE: Final = {
+    **dict.fromkeys(ITEM_KEYS, "write it in line with the movement that it belongs to"),
+    **dict.fromkeys(SESSION_KEYS, "write it in a session, in line with its `day:`"),
+    **{day.casefold(): f"write `- day: {day}` under `sessions:`" for day in DAYS},
+}
+"""What to do with keys at the top that belong further down."""
+SESSION_FIELDS: Final = frozenset(
+    entry.field for name, entry in SESSION_KEYS.items() if name not in KEYS and isinstance(entry, Key)
+)

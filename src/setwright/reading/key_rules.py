@@ -1,0 +1,157 @@
+"""Text rules about keys and their values. Raised by fields, by the model's reader and by library.resolve."""
+
+from setwright.reading.faults import TextRule
+
+UNKNOWN_KEY = TextRule(
+    "unknown-key",
+    "a key that is no word of the plan language",
+    "what stands under a key that nobody knows would be lost",
+    "- dip: 3 x 8\n  rests: 2:00",
+    "- dip: 3 x 8\n  rest: 2:00",
+)
+NOT_READ_YET = TextRule(
+    "not-read-yet",
+    "a part of the plan language that this version can't read",
+    "reading on without it would train something else than what is written",
+    "weeks: 6",
+    "weeks: 1",
+)
+MISSPELT_DAY = TextRule(
+    "misspelt-day",
+    "a day that is none",
+    "the order of the days decides what follows what",
+    "sessions:\n  - day: Mnday\n    work:\n      - dip: 3 x 8",
+    "sessions:\n  - day: Monday\n    work:\n      - dip: 3 x 8",
+)
+NO_SUCH_DATE = TextRule(
+    "date-not-readable",
+    "a date that doesn't exist or can be read in two ways",
+    "day and month are swapped from country to country; year-month-day has one meaning",
+    "starts: 18.10.2027",
+    "starts: 2027-10-18",
+)
+NOT_A_CHOICE = TextRule(
+    "not-one-of-the-words",
+    "a value that is none of the words its key takes",
+    "a word that is not known would be ignored",
+    "aim: strenght",
+    "aim: strength",
+)
+NOT_A_NUMBER = TextRule(
+    "number-expected",
+    "a value that should be a number, with or without its unit",
+    "the number is worked with",
+    "minutes: an hour",
+    "minutes: 60",
+)
+WRONG_FORM = TextRule(
+    "value-in-wrong-form",
+    "a list, a text or keys where something else belongs",
+    "each key takes one form; another one would be read only in part",
+    "minutes: [60, 45]",
+    "minutes: 60",
+)
+OVER_LINES = TextRule(
+    "value-over-two-lines",
+    "a value that runs on into the next line",
+    "only notes may run on; elsewhere a second line is usually a slip of the indentation",
+    "- dip: 3 x 8\n    rest 2:00",
+    "- dip: 3 x 8, rest 2:00",
+)
+NO_PLAN = TextRule(
+    "not-a-plan",
+    "a file that is not a plan",
+    "a plan has a name under `plan:` and sessions",
+    "gym: Hall",
+    "plan: Week 3\nwork:\n  - dip: 3 x 8",
+)
+NO_WORK = TextRule(
+    "work-missing",
+    "a plan, a session or a group without work",
+    "there is nothing to do in it",
+    "sessions:\n  - day: Monday",
+    "sessions:\n  - day: Monday\n    work:\n      - dip: 3 x 8",
+)
+DOSE_MISSING = TextRule(
+    "dose-missing",
+    "a movement without a dose",
+    "how much is to be done is not written",
+    "- push-up",
+    "- push-up: 3 x 12",
+)
+KEY_OUT_OF_LINE = TextRule(
+    "key-among-movements",
+    "a word of an item that stands as a line of the list",
+    "words such as rest and note belong to the movement or group above and stand in line with it",
+    "- dip: 3 x 8\n- rest: 2:00",
+    "- dip: 3 x 8\n  rest: 2:00",
+)
+TWO_MOVEMENTS = TextRule(
+    "two-movements-in-one-item",
+    "a second movement without a hyphen of its own",
+    "each movement starts a line of the list",
+    "- dip: 3 x 8\n  pull-up: 3 x 8",
+    "- dip: 3 x 8\n- pull-up: 3 x 8",
+)
+SAID_TWICE = TextRule(
+    "said-in-line-and-below",
+    "a value that stands in the line and again underneath",
+    "nobody knows which of the two holds",
+    "- dip: 3 x 8, rest 2:00\n  rest: 1:30",
+    "- dip: 3 x 8, rest 2:00",
+)
+GROUP_CLOCK = TextRule(
+    "group-words-disagree",
+    "words of a group that contradict each other",
+    "rounds, time and every each say how long a group lasts",
+    "- circuit:\n    - push-up: 10\n  rounds: 3\n  time: 12:00",
+    "- circuit:\n    - push-up: 10\n  time: 12:00",
+)
+REASON_MISSING = TextRule(
+    "reason-missing",
+    "an allow without a reason",
+    "who reads the plan later needs to know why the rule does not hold here",
+    "allow:\n  push-without-pull:",
+    "allow:\n  push-without-pull: pull day is with the rowing coach",
+)
+LIMIT_END = TextRule(
+    "limit-without-end",
+    "a limit that does not say until when it holds",
+    "a limit without an end is forgotten or kept for ever",
+    "squad:\n  athletes:\n    - name: Ann\n      limits:\n        - arm up at most: 90 deg",
+    "squad:\n  athletes:\n    - name: Ann\n      limits:\n"
+    "        - arm up at most: 90 deg\n          until: cleared",
+)
+NAME_MISSING = TextRule(
+    "name-missing",
+    "an athlete, a cable or a plan without a name",
+    "it can't be told apart from the others",
+    "squad:\n  athletes:\n    - level: beginner",
+    "squad:\n  athletes:\n    - name: Ann\n      level: beginner",
+)
+FILE_MISSING = TextRule(
+    "file-not-found",
+    "a file that the plan names and that can't be read",
+    "without it the squad or the gym is not known",
+    "squad: squadd.yaml",
+    "squad: squad.yaml",
+)
+UNKNOWN_MOVEMENT = TextRule(
+    "unknown-movement",
+    "a movement that the library does not know",
+    "a movement nobody knows can't be counted or judged",
+    "- flat barbel bench pres: 3 x 8",
+    "- flat barbell bench press: 3 x 8",
+)
+UNCLEAR_MOVEMENT = TextRule(
+    "movement-unclear",
+    "a word that names several movements",
+    "they train different muscles",
+    "- row: 3 x 8",
+    "- machine row: 3 x 8",
+)
+RULES = (
+    UNKNOWN_KEY, NOT_READ_YET, MISSPELT_DAY, NO_SUCH_DATE, NOT_A_CHOICE, NOT_A_NUMBER, WRONG_FORM,
+    OVER_LINES, NO_PLAN, NO_WORK, DOSE_MISSING, KEY_OUT_OF_LINE, TWO_MOVEMENTS, SAID_TWICE, GROUP_CLOCK,
+    REASON_MISSING, LIMIT_END, NAME_MISSING, FILE_MISSING, UNKNOWN_MOVEMENT, UNCLEAR_MOVEMENT,
+)  # fmt: skip

@@ -1,0 +1,155 @@
+"""A plan said back: every line in plain words, and what holds where nothing was written."""
+
+from collections.abc import Iterable, Iterator
+
+from setwright.findings import in_order
+from setwright.model.people import Athlete, Limit
+from setwright.model.plan import Week
+from setwright.model.reader import WeekRead
+from setwright.model.room import Gym, Stock
+from setwright.reading.habits import Habits
+from setwright.report.read_session import allowed, session_head, session_lines
+from setwright.report.wrapping import plain, wrapped
+
+
+def read_text(read: WeekRead) -> str:
+    """What was read, for the coach to compare with what was meant; ends with a line end.
+
+    The top of the plan, its people and room, then session by session, then what could not be read.
+    """
+    blocks = [] if read.week is None else list(_week(read.week))
+    blocks += _faults(read)
+    return "\n\n".join(blocks) + "\n"
+
+
+def _week(week: Week) -> Iterator[str]:
+    yield _block(f"{week.name}: what holds for the whole plan", _in_force(week))
+    if week.squad is not None:
+        yield _block(f"Squad: {week.squad.name or 'no name'}", map(_athlete, week.squad.athletes))
+    if week.gym is not None:
+        yield _block(f"Gym: {week.gym.name or 'no name'}", _gym(week.gym))
+    habits = Habits(unit=week.unit, dose_order=week.dose_order, percent_of=week.percent_of, sides=week.sides)
+    for session in week.sessions:
+        yield _block(session_head(session), session_lines(session, habits))
+
+
+def _in_force(week: Week) -> Iterator[str]:
+    """What was written at the top, and the answers in force where nothing was."""
+    yield f"aim: {week.aim}" if week.aim else "aim: none written, so general"
+    for name in ("sport", "level"):
+        if getattr(week, name):
+            yield f"{name}: {getattr(week, name)}"
+    if week.focus:
+        yield f"focus: {', '.join(week.focus)}"
+    yield (
+        f"loads without a unit: {week.unit}" if week.unit else "loads without a unit: none written, so asked"
+    )
+    yield f"dose order: {week.dose_order or 'none written, so sets x reps, and lines like 8 x 3 are asked'}"
+    yield f"percent of: {week.percent_of}, unless a line says otherwise"
+    yield (
+        f"sides: {week.sides}"
+        if week.sides
+        else "sides: none written, so one-sided moves without a word are asked"
+    )
+    if week.starts:
+        yield f"starts: {week.starts.isoformat()}"
+    yield from (f"sets a week, {group}: {span}" for group, span in week.sets_a_week.items())
+    yield from (f"last week, {name}: {done}" for name, done in week.last_week.items())
+    for word, value in (
+        ("people", week.people),
+        ("ages", week.ages),
+        ("staff", week.staff),
+        ("follows", week.follows),
+    ):
+        if value is not None:
+            yield f"{word}: {value}"
+    yield f"next time, where a line does not say: {week.next}" if week.next else "next time: not written"
+    yield f"a missed day: {week.missed_day}"
+    if week.if_interrupted:
+        yield f"if interrupted: {week.if_interrupted}"
+    yield from map(allowed, week.allow)
+    yield from (
+        f"{word}: {said}"
+        for word, said in (("note", week.note), ("private note, never printed", week.private_note))
+        if said
+    )
+    if week.squad is None:
+        yield "squad: none, so nobody's limits are known"
+    if week.gym is None:
+        yield "gym: none, so everything in the library counts as there"
+
+
+def _gym(gym: Gym) -> Iterator[str]:
+    for word, value in (
+        ("racks", gym.racks),
+        ("people per rack", gym.people_per_rack),
+        ("benches", gym.benches),
+    ):
+        yield f"{word}: {'not written' if value is None else value}"
+    for word, stock in (
+        ("bars", gym.bars),
+        ("plates", gym.plates),
+        ("dumbbells", gym.dumbbells),
+        ("kettlebells", gym.kettlebells),
+    ):
+        yield f"{word}: {', '.join(map(_stock, stock)) or 'none'}"
+    cables = (f"{cable.number} x {cable.name}" for cable in gym.cables)
+    bands = (" ".join(filter(None, (band.name, band.pull))) for band in gym.bands)
+    stations = (f"{number} x {name}" for name, number in gym.stations.items())
+    for word, named in (("cables", cables), ("bands", bands), ("stations", stations)):
+        yield f"{word}: {', '.join(named) or 'none'}"
+    if gym.spotter:
+        yield f"spotter: {gym.spotter}"
+
+
+def _stock(stock: Stock) -> str:
+    run = f" to {stock.high:g}" if stock.high != stock.low else ""
+    step = f" in steps of {stock.step:g}" if stock.step else ""
+    pairs = (" pair" if stock.number == 1 else " pairs") if stock.pairs else ""
+    return f"{stock.number}{pairs} of {stock.low:g}{run} {stock.unit}{step}"
+
+
+def _block(head: str, lines: Iterable[str]) -> str:
+    return "\n".join([wrapped(head), *map(_line, lines)])
+
+
+def _line(line: str) -> str:
+    """A line under its head; what it starts further in, its second line does too."""
+    further = " " * (len(line) - len(line.lstrip()))
+    return wrapped(line.lstrip(), f"  {further}", f"      {further}")
+
+
+def _athlete(athlete: Athlete) -> str:
+    told: list[str | None] = [
+        athlete.level,
+        None if athlete.participation == "full" else athlete.participation,
+    ]
+    told += [f"{best.movement} {best.text}" for best in athlete.maxes]
+    told += [_limit(limit) for limit in athlete.limits]
+    told += [f"avoids {', '.join(athlete.avoid)}"] if athlete.avoid else []
+    said = "; ".join(one for one in told if one)
+    return f"{athlete.name}: {said}" if said else athlete.name
+
+
+def _limit(limit: Limit) -> str:
+    side = f"{limit.side} " if limit.side else ""
+    if limit.angle is not None:
+        what = f"{side}{limit.angle} at most {limit.at_most_deg:g} degrees"
+    elif limit.load_at_most is not None:
+        what = f"load at most {limit.load_at_most:g} {limit.unit or ''}".strip()
+    else:
+        what = ", ".join([*(f"no {word}" for word in limit.no), *(f"avoids {name}" for name in limit.avoid)])
+    return f"{what} until {limit.until}"
+
+
+def _faults(read: WeekRead) -> Iterator[str]:
+    if not read.findings:
+        return
+    lines = ["Also" if read.complete else "Could not be read as written"]
+    for finding in in_order(read.findings):
+        place = f"{plain(finding.place.file)}, line {finding.place.line}"
+        lines.append(wrapped(f"{place}: {finding.message}", "  ", "      "))
+        lines.append(wrapped(finding.change, "      ", "      "))
+        lines += (wrapped(f"line {seen.line}: {seen.text}", "      ", "        ") for seen in finding.seen)
+        lines.append(f"      rule: {finding.rule}   (setwright explain {finding.rule})")
+    yield "\n".join(lines)

@@ -1,0 +1,228 @@
+"""Squad and gym: files beside the plan or keys underneath, limits with their end, stock with its numbers."""
+
+import pytest
+
+from setwright.model.people import Squad
+from setwright.model.reader import WeekRead
+from setwright.model.room import Band, Cable, Gym, Stock
+from tests.reading.plans import read
+
+WORK = "work:\n  - dip: 3 x 8\n"
+SQUAD = """\
+squad: Ostrel
+unit: kg
+rounding: down
+pick in a range: low
+athletes:
+  - Bo
+  - name: Tove
+    born: 2001
+    sex: female
+    height: 1.71 m
+    body mass: 63 kg
+    level: intermediate
+    handed: left
+    weaker side: right
+    participation: modified
+    maxes:
+      flat barbell bench press: 52.5 kg tested 2026-12-14, training max 90%
+    avoid: [dip]
+    limits:
+      - arm behind at most: 0 deg
+        side: left
+        until: 2027-02-15
+        set by: club physiotherapist
+      - load at most: 20 kg
+        until: cleared
+      - no: [overhead, hanging]
+        avoid: [dip, push-up]
+        until: Cleared
+    note: n
+    private note: p
+groups:
+  light: [Tove]
+"""
+GYM = """\
+gym: Hall
+unit: kg
+racks: 2
+people per rack: 3
+benches: 2
+bars:
+  20 kg: 2
+  45 lb:
+plates in the room:
+  2,5: 2 pairs
+dumbbells:
+  4-32 kg by 2: 1 pair
+cables:
+  - twin tower
+  - name: tower
+    number: 2
+    heights: floor to 2.1 m
+    stack: 5-90 kg by 5
+    pulley: 2 to 1
+bands:
+  Red:
+    pull: 60 N at 2 m
+    number: 4
+  green: 110 N at 2 m
+  blue:
+stations:
+  Dip bars: 1
+  pull-up bar:
+spotter: no
+note: n
+private note: p
+"""
+
+
+def squad(text: str) -> tuple[Squad | None, list[str]]:
+    result = read(f"plan: A\nsquad: s.yaml\n{WORK}", {"s.yaml": text})
+    assert result.week is not None
+    return result.week.squad, [f.rule for f in result.findings]
+
+
+def gym(text: str) -> tuple[Gym | None, list[str]]:
+    result = read(f"plan: A\ngym: g.yaml\n{WORK}", {"g.yaml": text})
+    assert result.week is not None
+    return result.week.gym, [f.rule for f in result.findings]
+
+
+def test_a_squad() -> None:
+    read_squad, found = squad(SQUAD)
+    assert found == []
+    assert read_squad is not None
+    assert (read_squad.name, read_squad.rounding, read_squad.groups) == (
+        "Ostrel",
+        "down",
+        {"light": ("Tove",)},
+    )
+    bo, tove = read_squad.athletes
+    assert bo.name == "Bo"
+    assert (tove.height_cm, tove.body_mass, tove.body_mass_unit, tove.born) == (171, 63, "kg", 2001)
+    assert tove.maxes[0].text == "52.5 kg tested 2026-12-14, training max 90%"
+    angle, load, kinds = tove.limits
+    assert (angle.angle, angle.at_most_deg, angle.side, angle.until) == (
+        "arm behind",
+        0,
+        "left",
+        "2027-02-15",
+    )
+    assert (load.load_at_most, load.unit, load.until) == (20, "kg", "cleared")
+    assert (kinds.no, kinds.avoid, kinds.until) == (("overhead", "hanging"), ("dip", "push-up"), "cleared")
+
+
+def test_a_gym() -> None:
+    read_gym, found = gym(GYM)
+    assert found == []
+    assert read_gym is not None
+    assert read_gym.bars == (
+        Stock(low=20, high=20, unit="kg", number=2),
+        Stock(low=45, high=45, unit="lb", number=1),
+    )
+    assert read_gym.plates == (Stock(low=2.5, high=2.5, unit="kg", number=2, pairs=True),)
+    assert not read_gym.plates_per_rack
+    assert read_gym.dumbbells == (Stock(low=4, high=32, step=2, unit="kg", number=1, pairs=True),)
+    assert read_gym.cables[0] == Cable(name="twin tower")
+    assert read_gym.cables[1].number == 2
+    assert read_gym.bands == (
+        Band(name="Red", pull="60 N at 2 m", number=4),
+        Band(name="green", pull="110 N at 2 m"),
+        Band(name="blue"),
+    )
+    assert read_gym.stations == {"dip bars": 1, "pull-up bar": 1}
+    assert read_gym.spotter == "none"
+
+
+def test_keys_underneath_are_the_same() -> None:
+    result = read(
+        f"plan: A\nunit: lb\nsquad:\n  athletes:\n    - name: Ann\ngym:\n  bars:\n    45: 1\n{WORK}"
+    )
+    assert result.complete
+    assert result.week is not None
+    assert result.week.squad is not None
+    assert result.week.gym is not None
+    assert result.week.gym.bars[0].unit == "lb"
+    assert result.week.gym.place.line == 7
+
+
+def test_findings_of_a_squad_file_carry_its_name() -> None:
+    result: WeekRead = read(f"plan: A\nsquad: ../s.yaml\n{WORK}", {"../s.yaml": "squad: S\nunits: kg\n"})
+    (finding,) = result.findings
+    assert (finding.place.file, finding.place.line, finding.where) == ("../s.yaml", 2, "the squad")
+    assert set(result.sources) == {"week.yaml", "../s.yaml"}
+
+
+def test_a_limit_without_an_end_is_asked_and_stays_in_force() -> None:
+    read_squad, found = squad("squad: S\nathletes:\n  - name: A\n    limits:\n      - arm up at most: 90\n")
+    assert found == ["limit-without-end"]
+    assert read_squad is not None
+    assert read_squad.athletes[0].limits[0].until == "cleared"
+
+
+@pytest.mark.parametrize(
+    ("text", "rule"),
+    [
+        ("athletes: Ann", "value-in-wrong-form"),
+        ("athletes:\n  - [a]", "value-in-wrong-form"),
+        ("athletes:\n  - name: A\n    limits: none", "value-in-wrong-form"),
+        ("athletes:\n  - name: A\n    limits:\n      - overhead", "value-in-wrong-form"),
+        (
+            "athletes:\n  - name: A\n    limits:\n      - no: [flying]\n        until: cleared",
+            "not-one-of-the-words",
+        ),
+        (
+            "athletes:\n  - name: A\n    limits:\n      - no: overhead\n        until: soon",
+            "date-not-readable",
+        ),
+        (
+            "athletes:\n  - name: A\n    limits:\n      - no: overhead\n        until: [a]",
+            "value-in-wrong-form",
+        ),
+        (
+            "athletes:\n  - name: A\n    limits:\n      - arm up at most: high\n        until: cleared",
+            "number-expected",
+        ),
+        ("athletes:\n  - name: A\n    height: tall", "number-expected"),
+        ("athletes:\n  - name: A\n    body mass: 12 stone", "number-expected"),
+        ("athletes:\n  - name: A\n    body mass: [63]", "value-in-wrong-form"),
+        ("athletes:\n  - name: A\n    maxes:\n      dipp: 10 kg tested 2027-01-01", "unknown-movement"),
+        ("athletes:\n  - name: A\n    avoid: [dipp]", "unknown-movement"),
+        (
+            "athletes:\n  - name: A\n    limits:\n      - avoid: [dipp]\n        until: cleared",
+            "unknown-movement",
+        ),
+        ("athletes:\n  - name: A\ngroups:\n  light: [B]", "not-one-of-the-words"),
+        ("athletes:\n  - name: A\n    born: young", "number-expected"),
+    ],
+)
+def test_each_fault_in_a_squad_is_one_finding(text: str, rule: str) -> None:
+    assert squad(f"squad: S\n{text}\n")[1] == [rule]
+
+
+@pytest.mark.parametrize(
+    ("text", "rule"),
+    [
+        ("bars: two", "value-in-wrong-form"),
+        ("bars:\n  heavy: 2", "number-expected"),
+        ("bars:\n  20 kg: some", "number-expected"),
+        ("bars:\n  20 kg: [2]", "value-in-wrong-form"),
+        ("cables: one", "value-in-wrong-form"),
+        ("cables:\n  - number: 2", "name-missing"),
+        ("cables:\n  - [a]", "name-missing"),
+        ("cables:\n  - name: a\n    colour: red", "unknown-key"),
+        ("stations:\n  dip bars: some", "number-expected"),
+        ("bands:\n  red: [60]", "value-in-wrong-form"),
+        ("spotter: perhaps", "not-one-of-the-words"),
+    ],
+)
+def test_each_fault_in_a_gym_is_one_finding(text: str, rule: str) -> None:
+    assert gym(f"gym: G\n{text}\n")[1] == [rule]
+
+
+def test_files_that_hold_something_else() -> None:
+    assert squad("- a\n")[1] == ["value-in-wrong-form"]
+    assert gym("just words\n")[1] == ["value-in-wrong-form"]
+    assert squad("")[0] is None
+    assert gym("")[0] is None
