@@ -1,0 +1,168 @@
+"""What is compiled from the files that people edit: ``python -m setwright.catalogue --write`` or ``--check``.
+
+``data/library.json`` comes from ``data/movements.yaml`` and the engine, ``docs/rules`` from the rules. A
+further product is one more entry of ``products``.
+"""
+
+import json
+import sys
+from collections.abc import Mapping, Sequence
+from pathlib import Path
+from typing import Any, Final
+
+from setwright.engine.geometry import PARTS
+from setwright.engine.lines import NO_LINE, agree, likeness, ranked
+from setwright.engine.movement import scored_fields
+from setwright.files import write_whole
+from setwright.library.index import compile_names
+from setwright.library.rows import Row, load_rows
+from setwright.library.table import LIBRARY_FILE
+from setwright.report.rule_docs import pages
+
+FORMAT: Final = "setwright-library/1"
+PRESSES: Final = frozenset({"horizontal push", "vertical push", "downward push"})
+
+
+def compile_library() -> dict[str, Any]:
+    """The whole library as plain data in the form "setwright-library/1"."""
+    rows = load_rows()
+    scored = [row for row in rows if row.path is not None]
+    fields = dict(zip((row.key for row in scored), scored_fields(scored), strict=True))
+    partners = _partners(scored, fields)
+    movements = {}
+    for row in rows:
+        movements[row.key] = {**_described(row), "scored": row.key in fields}
+        if row.key in fields:
+            movements[row.key] |= {**fields[row.key], "partners": partners[row.key]}
+    return {"format": FORMAT, "movements": movements, **compile_names(rows)}
+
+
+def _described(row: Row) -> dict[str, Any]:
+    """What a row says of itself."""
+    shares = (
+        {}
+        if row.load.body_share is None
+        else {"body_share": row.load.body_share, "share_source": row.load.share_source}
+    )
+    return {
+        "key": row.key,
+        "name": row.name,
+        "aliases": list(row.aliases),
+        "read_only_aliases": list(row.read_only_aliases),
+        "pattern": row.pattern,
+        "implement": row.implement,
+        "needs": list(row.station.needs),
+        "bench_deg": row.station.bench_deg,
+        "hands": row.hands,
+        "sides": row.sides,
+        "counting": row.counting,
+        "load_kind": row.load.kind,
+        "load_write": row.load.write,
+        **shares,
+        "class": row.loading.load_class,
+        "class_why": row.loading.why,
+        "load_ratio": None if row.load_ratio is None else row.load_ratio.model_dump(),
+        "prime": list(row.muscles.prime),
+        "assist": list(row.muscles.assist),
+        "cautions": list(row.cautions),
+        "easier": list(row.easier),
+        "harder": list(row.harder),
+    }
+
+
+def _partners(
+    rows: Sequence[Row], fields: Mapping[str, Mapping[str, Any]]
+) -> dict[str, list[dict[str, Any]]]:
+    """For each press the crossing moves, best first; for each crossing move the presses it finishes."""
+    crossing = [row for row in rows if fields[row.key]["crossing"]]
+    presses = [
+        row
+        for row in rows
+        if row.pattern in PRESSES and row not in crossing and fields[row.key]["line"] != NO_LINE
+    ]
+    partners: dict[str, list[dict[str, Any]]] = {row.key: [] for row in rows}
+    for press in presses:
+        partners[press.key] = _ranked(press, crossing, fields)
+    for move in crossing:
+        partners[move.key] = [one for one in _ranked(move, presses, fields) if one["finishes"]]
+    return partners
+
+
+def _ranked(row: Row, others: Sequence[Row], fields: Mapping[str, Mapping[str, Any]]) -> list[dict[str, Any]]:
+    """The others by how well their line agrees with this row's, best first."""
+    by_key = {other.key: other for other in others}
+    like = {key: likeness(_profile(fields[row.key]), _profile(fields[key])) for key in by_key}
+    same = {key: agree(fields[row.key]["line"], fields[key]["line"]) for key in by_key}
+    best = ranked({key: (like[key], same[key], other.sides == "both") for key, other in by_key.items()})
+    return [
+        {"key": key, "name": by_key[key].name, "same_line": round(like[key], 3), "finishes": same[key]}
+        for key in best
+    ]
+
+
+def _profile(field: Mapping[str, Any]) -> list[float]:
+    return [field["parts"][part]["align_path"] for part in PARTS]
+
+
+def library_text() -> str:
+    """The text of ``data/library.json``: one movement, name or question a line, so that diffs read well."""
+    sections = []
+    for name, section in compile_library().items():
+        if isinstance(section, dict):
+            lines = (f"{_json(key)}:{_json(value)}" for key, value in section.items())
+            sections.append(f"{_json(name)}:{{\n" + ",\n".join(lines) + "\n}")
+        else:
+            sections.append(f"{_json(name)}:{_json(section)}")
+    return "{" + ",\n".join(sections) + "}\n"
+
+
+def _json(value: Any) -> str:
+    return json.dumps(value, ensure_ascii=False, separators=(",", ":"))
+
+
+RULE_PAGES: Final = Path(__file__).parents[2] / "docs" / "rules"
+"""The pages of the rules in a checkout."""
+
+
+def products() -> dict[Path, str]:
+    """Every compiled file with the text that its sources give."""
+    return {LIBRARY_FILE: library_text()} | {RULE_PAGES / name: page for name, page in pages().items()}
+
+
+def write() -> list[Path]:
+    """Write every product that differs from its sources, and name those written."""
+    texts = products()
+    stale = _stale(texts)
+    for path in stale:
+        write_whole(path, texts[path])
+    return stale
+
+
+def check() -> list[Path]:
+    """The products that differ from what their sources give."""
+    return _stale(products())
+
+
+def _stale(texts: Mapping[Path, str]) -> list[Path]:
+    return [
+        path for path, text in texts.items() if not path.exists() or path.read_text(encoding="utf-8") != text
+    ]
+
+
+def main(arguments: Sequence[str]) -> int:
+    """Write or check from the command line; 0 when all is in step, 1 when not, 2 for other arguments."""
+    if list(arguments) == ["--write"]:
+        for path in write():
+            print(f"written: {path}")  # noqa: T201  # a tool of the repository, not a command of the product
+        return 0
+    if list(arguments) == ["--check"]:
+        stale = check()
+        for path in stale:
+            print(f"{path} differs from its sources: run python -m setwright.catalogue --write")  # noqa: T201  # as above
+        return 1 if stale else 0
+    print("usage: python -m setwright.catalogue --write | --check")  # noqa: T201  # as above
+    return 2
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))

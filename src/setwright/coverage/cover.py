@@ -1,0 +1,105 @@
+"""The week added up: sessions by day, parts of the chest, muscles, pushes and pulls."""
+
+import math
+from collections.abc import Iterable
+from typing import Final
+
+from setwright.coverage.clock import session_minutes
+from setwright.coverage.counts import count_items, works
+from setwright.coverage.muscles import WHOLE, shares
+from setwright.coverage.shapes import (
+    CLASSES,
+    PARTS,
+    PULLS,
+    PUSHES,
+    Answer,
+    Coverage,
+    Part,
+    PartCover,
+    SessionCover,
+    Sets,
+    Work,
+    total,
+)
+from setwright.library.table import Library, library
+from setwright.model.plan import DAYS, Session, Week
+
+NEVER_ACROSS: Final[frozenset[Part]] = frozenset({"costal"})
+"""Parts whose lever is gone past the midline in every crossing move (docs/engine.md)."""
+
+_NO_SETS = Sets()
+
+
+def cover(week: Week, table: Library | None = None) -> Coverage:
+    """What the week adds up to. The order in which sessions are listed does not matter: days decide."""
+    table = table or library()
+    sessions = tuple(
+        _session(session, day, table) for day, session in enumerate(sorted(week.sessions, key=_day_order))
+    )
+    done = tuple(work for session in sessions for work in session.works)
+    muscles, trained = _muscles(done)
+    return Coverage(
+        week=week,
+        sessions=sessions,
+        parts=tuple(_part(part, done) for part in PARTS),
+        chest=total(session.chest for session in sessions),
+        muscles=muscles,
+        trained=trained,
+        push=total(work.hard for work in done if work.movement["pattern"] in PUSHES),
+        pull=total(work.hard for work in done if work.movement["pattern"] in PULLS),
+        unscored=len({work.movement["key"] for work in done if not work.movement["scored"]}),
+        effort_not_stated=total(work.hard for work in done if not work.effort_stated),
+    )
+
+
+def _day_order(session: Session) -> tuple[str, int]:
+    day = DAYS.index(session.day) if session.day else len(DAYS)
+    return session.date.isoformat() if session.date else "", day
+
+
+def _session(session: Session, day: int, table: Library) -> SessionCover:
+    counts = count_items(session, table)
+    done = works(session, day, table, counts)
+    chest = total(work.hard for work in done if work.direct_chest)
+    return SessionCover(session, done, chest, session_minutes(session, counts))
+
+
+def _muscles(done: Iterable[Work]) -> tuple[dict[str, Sets], frozenset[str]]:
+    sums: dict[str, Sets] = {}
+    trained = set()
+    for work in done:
+        if work.hard == _NO_SETS:
+            continue
+        for group, share in shares(work).items():
+            sums[group] = sums.get(group, _NO_SETS) + work.hard.times(share)
+            if share == WHOLE:
+                trained.add(group)
+    return sums, frozenset(trained)
+
+
+def _part(part: Part, done: Iterable[Work]) -> PartCover:
+    loaded = tuple(work for work in done if work.dose(part) and work.hard.high)
+    scores = [work.movement["parts"][part] for work in loaded]
+    percents = [score["loaded_long_percent"] for score in scores if score["loaded_long_percent"] is not None]
+    across = [work.movement["past_midline"]["arm_deg"] for work in loaded if work.crossing]
+    return PartCover(
+        part=part,
+        sets=total(work.hard.times(work.dose(part)) for work in loaded),
+        served_by=tuple(work for work in loaded if part in work.serves),
+        loaded_by=loaded,
+        loaded_long=_best(score["loaded_long"] for score in scores),
+        loaded_long_percent=max(percents, default=None),
+        loaded_short=_best(score["loaded_short"] for score in scores),
+        across_deg=None if part in NEVER_ACROSS else max(across, default=None),
+        heaviest=max(loaded, key=lambda work: _weight(work, part), default=None),
+    )
+
+
+def _best(answers: Iterable[Answer]) -> Answer:
+    given = set(answers)
+    return "yes" if "yes" in given else "partly" if "partly" in given else "no"
+
+
+def _weight(work: Work, part: Part) -> tuple[int, float, float]:
+    sets = work.hard.high if math.isfinite(work.hard.high) else work.hard.low
+    return CLASSES.index(work.load_class), work.dose(part), sets

@@ -1,0 +1,58 @@
+"""The rules: one file a rule, named by its id with _ for -.
+
+``rule`` holds what they share, ``aims`` what the week is for and the levels that follow, ``means`` and
+``stations`` what gym and athletes leave to propose, ``cures`` the proposals, ``ranges`` weekly sets.
+``judging`` runs the rules and makes one finding of one fault (``spoken``), ``allowing`` is about ``allow``,
+``matrix`` the answers a part and a question. ``RULES`` lists the rules in the order in which one speaks
+for others; ``EVERY_RULE`` adds the three that are about the findings themselves.
+"""
+
+from typing import Final
+
+from setwright.rules import (
+    allow_silences_nothing,
+    crossing_work_only,
+    half_a_pair,
+    heavy_line_not_finished,
+    line_never_followed,
+    no_cure_in_this_gym,
+    no_heavy_lift_for_part,
+    no_work_across_the_midline,
+    no_work_at_long_length,
+    no_work_at_short_length,
+    one_side_only,
+    part_not_loaded,
+    push_without_pull,
+    sets_over_range,
+    sets_under_range,
+    unknown_rule_in_allow,
+)
+from setwright.rules.rule import Rule
+
+RULES: Final[tuple[Rule, ...]] = tuple(
+    module.RULE
+    for module in (
+        half_a_pair,
+        one_side_only,
+        crossing_work_only,
+        part_not_loaded,
+        line_never_followed,
+        no_heavy_lift_for_part,
+        no_work_across_the_midline,
+        heavy_line_not_finished,
+        no_work_at_long_length,
+        no_work_at_short_length,
+        sets_under_range,
+        sets_over_range,
+        push_without_pull,
+    )
+)
+
+EVERY_RULE: Final[tuple[Rule, ...]] = (
+    *RULES,
+    no_cure_in_this_gym.RULE,
+    allow_silences_nothing.RULE,
+    unknown_rule_in_allow.RULE,
+)
+
+__all__ = ["EVERY_RULE", "RULES", "Rule"]

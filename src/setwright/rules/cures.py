@@ -1,0 +1,118 @@
+"""Changes that close a finding: a movement at hand, with its dose, its minutes and its place."""
+
+from collections.abc import Iterator
+from typing import Final
+
+from setwright.coverage import Movement, Part, SessionCover, Work
+from setwright.coverage.clock import added_minutes
+from setwright.coverage.shapes import CLASSES, PUSHES
+from setwright.model.plan import Item
+from setwright.rules.rule import Case, Cure, doses, hand_words
+
+SETS: Final = 3
+REPS: Final = {"heavy": 8, "moderate": 10, "light": 12}
+RIR: Final = {"heavy": 2, "moderate": 2, "light": 1}
+"""Dose of a proposed movement: sets, repetitions and repetitions in reserve by class (choice, no source)."""
+
+PULLS_TO_PROPOSE: Final = (
+    "chest-supported-dumbbell-row", "close-grip-seated-cable-row", "bench-pull", "one-arm-dumbbell-row",
+    "machine-row", "bent-over-barbell-row", "inverted-row", "pull-up", "suspension-strap-row", "band-row",
+)  # fmt: skip
+"""Pulls in the order they are proposed: little for the back to hold, easy to learn (choice, no source)."""
+
+
+def following(case: Case, part: Part, *, heavy: bool = False) -> Movement | None:
+    """The hardest movement at hand that serves a part's line and is no crossing move."""
+    serving = (m for m in _loading(case, part) if part in m["serves"] and not m["crossing"])
+    return _best(case, part, [m for m in serving if not heavy or case.means.is_heavy(m)])
+
+
+def long_for(case: Case, part: Part) -> Movement | None:
+    """The hardest movement at hand that serves a part's line and loads the part long."""
+    serving = (m for m in _loading(case, part) if part in m["serves"])
+    return _best(case, part, [m for m in serving if m["parts"][part]["loaded_long"] == "yes"])
+
+
+def short_for(case: Case, part: Part) -> Movement | None:
+    """A movement at hand that loads a part short: a crossing move first, then one of the part's line."""
+    return min(
+        _loading_short(case, part),
+        key=lambda m: (not m["crossing"], part not in m["serves"], m["sides"] != "both"),
+        default=None,
+    )
+
+
+def finishing(case: Case, press: Work) -> Movement | None:
+    """The best-ranked crossing move at hand that finishes a press, else a move to the short end of its line.
+
+    Without cable or band, machine fly and squeeze press load the part short without crossing.
+    """
+    at_hand = {m["key"]: m for m in case.means.movements}
+    partners = (p["key"] for p in press.movement["partners"] if p["finishes"] and p["key"] in at_hand)
+    done = {work.movement["key"] for work in case.coverage.works}
+    short = (m for part in press.serves for m in _loading_short(case, part))
+    toward = (m["key"] for m in short if _hands_meet(m) and m["key"] not in done)
+    return next((at_hand[key] for key in (*partners, *toward)), None)
+
+
+def pull(case: Case) -> Movement | None:
+    """The first pull at hand."""
+    at_hand = {m["key"]: m for m in case.means.movements}
+    return next((at_hand[key] for key in PULLS_TO_PROPOSE if key in at_hand), None)
+
+
+def added(
+    case: Case, movement: Movement | None, session: SessionCover, lead: str = "add", fact: str = ""
+) -> Cure | None:
+    """The cure that adds ``movement``: what, how much, what it costs, and whether the session holds it."""
+    if movement is None:
+        return None
+    kind = case.means.load_class(movement)
+    both = movement["sides"] == "both"
+    minutes = round(added_minutes(SETS, REPS[kind], sides=1 if both else 2))
+    dose = f"{SETS} x {REPS[kind]}{'' if both else ' each side'} at {RIR[kind]} RIR"
+    facts = "; ".join(word for word in (fact, f"about {minutes} min", _room(session, minutes)) if word)
+    return Cure(f"{lead} {movement['name']}: {dose} ({facts})", movement)
+
+
+def straight_after(case: Case, press: Work, movement: Movement | None, session: SessionCover) -> Cure | None:
+    """The cure that pairs a press with the movement that finishes it."""
+    if movement is None:
+        return None
+    fact = f"same line, {hand_words(movement)}" if movement["crossing"] else "to the short end, not across"
+    return added(case, movement, session, f"straight after {press.name}, without rest,", fact)
+
+
+def _room(session: SessionCover, minutes: int) -> str:
+    """Whether the session's written minutes hold the change, and what to leave out when they don't."""
+    if session.session.minutes is None:
+        return ""
+    left = round(session.session.minutes - session.minutes)
+    room = f"{session.session.title} has {max(left, 0)} min left"
+    if left >= minutes:
+        return room
+    dropped = max(session.session.items(), key=_droppable)
+    return f"{room}: leave out {dropped.name}" if dropped.priority > 1 else room
+
+
+def _droppable(item: Item) -> tuple[int, int]:
+    return item.priority, item.place.line
+
+
+def _loading(case: Case, part: Part) -> Iterator[Movement]:
+    return (m for m in case.means.movements if doses(part, m))
+
+
+def _loading_short(case: Case, part: Part) -> Iterator[Movement]:
+    return (m for m in _loading(case, part) if m["parts"][part]["loaded_short"] == "yes")
+
+
+def _hands_meet(movement: Movement) -> bool:
+    return movement["pattern"] not in PUSHES or movement["hands"] == "fixed together"
+
+
+def _best(case: Case, part: Part, movements: list[Movement]) -> Movement | None:
+    """The hardest; of equals the one whose own line is the part's; of equals the first in the library."""
+    return max(
+        movements, key=lambda m: (CLASSES.index(case.means.load_class(m)), m["line"] == part), default=None
+    )

@@ -1,0 +1,41 @@
+"""Whatever is typed, a check is printed in every form, and nothing is raised."""
+
+import json
+
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from setwright.report.machine import github, json_text, short
+from setwright.report.terminal import text
+from tests.rules.plans import EXAMPLES, beside_the_example, checked
+
+LINES = (EXAMPLES / "week-flawed.yaml").read_text(encoding="utf-8").splitlines()
+
+
+@st.composite
+def mutated(draw: st.DrawFn) -> str:
+    """The flawed week with some lines left out, doubled, cut or garbled."""
+    lines = list(LINES)
+    for _ in range(draw(st.integers(1, 4))):
+        at = draw(st.integers(0, len(lines) - 1))
+        how = draw(st.sampled_from(("gone", "twice", "cut", "garbled")))
+        if how == "gone":
+            lines[at : at + 1] = [] if len(lines) > 1 else lines
+        elif how == "twice":
+            lines.insert(at, lines[at])
+        elif how == "cut":
+            lines[at] = lines[at][: draw(st.integers(0, len(lines[at])))]
+        else:
+            place = draw(st.integers(0, len(lines[at])))
+            lines[at] = lines[at][:place] + draw(st.text(max_size=3)) + lines[at][place:]
+    return "\n".join(lines)
+
+
+@given(mutated())
+@settings(max_examples=60, deadline=None)
+def test_a_garbled_plan_is_checked_in_every_form(plan: str) -> None:
+    one = checked(plan, beside_the_example)
+    assert text(one, colour=False).endswith("\n")
+    assert json.loads(json_text([one]))["format"] == "setwright-findings/1"
+    assert short(one).count("\n") == len(one.findings) == github(one).count("\n")
+    assert all(f.why and f.change and f.source for f in one.findings)

@@ -1,0 +1,77 @@
+"""Whole weeks: ordinary ones have no gap, the example is silent, and what is taken out of it is missed."""
+
+from pathlib import Path
+
+import pytest
+
+from setwright.findings import Level
+from tests.rules.plans import EXAMPLES, HERE, beside_the_example, checked, example, without
+
+WEEKS = sorted((HERE / "weeks").glob("*.yaml"))
+GOOD = (EXAMPLES / "week-good.yaml").read_text(encoding="utf-8")
+PULLS = ("bench pull", "face pull", "pull-up", "chest-supported dumbbell row")
+
+
+@pytest.mark.parametrize("path", WEEKS, ids=lambda path: path.stem)
+def test_an_ordinary_week_has_no_gap(path: Path) -> None:
+    one = checked(path.read_text(encoding="utf-8"))
+    assert one.week is not None
+    assert [f for f in one.findings if f.level > Level.advice] == []
+
+
+def test_there_is_an_ordinary_week_for_each_row_of_the_table() -> None:
+    rows = {}
+    for path in WEEKS:
+        aim = checked(path.read_text(encoding="utf-8")).aim
+        rows[path.stem] = aim.row if aim else None
+    assert rows == {
+        "bands": "general",
+        "beginner": "beginner",
+        "general": "general",
+        "no-chest": "no chest",
+        "return": "return",
+        "size": "size",
+        "sport": "sport",
+        "strength": "strength",
+    }
+
+
+def test_the_good_week_has_nothing_to_say() -> None:
+    assert example("week-good.yaml").findings == ()
+
+
+def test_the_flawed_week_sets_off_each_midline_rule_once_on_its_session() -> None:
+    one = example("week-flawed.yaml")
+    found = {finding.rule: finding for finding in one.findings}
+    assert len(one.findings) == 2
+    flat, thursday = found["heavy-line-not-finished"], found["no-work-across-the-midline"]
+    assert (flat.where, thursday.where) == ("Monday", "Thursday")
+    assert "level cable crossover" in flat.change
+    assert "low-to-high cable crossover" in thursday.change
+    assert [row.heaviest.finding for row in one.matrix] == [None, flat, None]
+
+
+@pytest.mark.parametrize(
+    ("gone", "rule", "on"),
+    [
+        (("level cable crossover",), "heavy-line-not-finished", "flat barbell bench press"),
+        (("low-to-high cable crossover",), "heavy-line-not-finished", "incline 30 barbell bench press"),
+        (("high-to-low cable crossover",), "heavy-line-not-finished", "dip"),
+        (("flat barbell bench press",), "no-heavy-lift-for-part", "level cable crossover"),
+        (("incline 30 barbell bench press",), "no-heavy-lift-for-part", "low-to-high cable crossover"),
+        (("dip",), "no-heavy-lift-for-part", "high-to-low cable crossover"),
+        (PULLS, "push-without-pull", "work"),
+    ],
+)
+def test_what_is_taken_out_of_the_good_week_is_missed_at_its_line(
+    gone: tuple[str, ...], rule: str, on: str
+) -> None:
+    text = without(GOOD, *gone)
+    found = [f for f in checked(text, beside_the_example).findings if f.rule != "half-a-pair"]
+    assert [f.rule for f in found] == [rule]
+    line = text.splitlines()[found[0].place.line - 1]
+    start, end = found[0].place.column - 1, found[0].place.end_column - 1
+    assert line[start:end] == on
+    if gone != PULLS:
+        proposed = {"dip": "leaning parallel-bar dip"}.get(gone[0], gone[0])
+        assert proposed in found[0].change
