@@ -1,0 +1,57 @@
+"""The boxes of a dose: one a set, with its target; and the warm-up rows that lead up to it."""
+
+from collections.abc import Callable
+from typing import Final
+
+from setwright.reading.dose import Dose, Load, SetGroup, SetWork, WarmUp, WarmUpStep
+from setwright.sheets.view import Box, LoadWords, Ramp
+from setwright.sheets.words import amount, span
+
+MOST_BOXES: Final = 20
+"""Boxes of one line (choice: five rows of four, a third of a page); more sets are tallied in one."""
+
+BOXES_FOR_ANY_SPLIT: Final = 4
+"""Boxes where the athlete chooses how many sets make up a total (choice: one row)."""
+
+
+def boxes(dose: Dose) -> tuple[Box, ...]:
+    """One box a work set, in order; a single box with the count where there would be too many."""
+    every = tuple(box for group in dose.groups for box in _of_group(group))
+    return every if len(every) <= MOST_BOXES else (Box(f"{len(every)} sets"),)
+
+
+def ramps(warm_up: WarmUp | None, say: Callable[[Load], LoadWords], blank: LoadWords) -> tuple[Ramp, ...]:
+    """The warm-up sets of a line as rows; loads that are left to the athlete get a ``blank``."""
+    if warm_up is None:
+        return ()
+    told = tuple(
+        Ramp(_ramp(step), say(step.load) if step.load else LoadWords(), Box(amount(step.amount)))
+        for step in warm_up.steps
+        for _ in range(step.sets)
+    )
+    return told or tuple(Ramp("warm-up set", blank, Box("")) for _ in range(warm_up.count or 0))
+
+
+def _of_group(group: SetGroup) -> tuple[Box, ...]:
+    if group.kind == "total":
+        return (Box(""),) * BOXES_FOR_ANY_SPLIT
+    sets = int(group.sets.high if group.sets.high is not None else group.sets.low)
+    if group.kind == "ladder":
+        return tuple(Box(str(rung)) for rung in group.rungs) * sets
+    works = list(group.works) if len(group.works) == sets else [group.works[0]] * sets
+    if group.last:
+        works[-1] = group.last
+    return tuple(_box(work) for work in works)
+
+
+def _box(work: SetWork) -> Box:
+    target = "+".join(span(part) for part in work.parts) if work.parts else amount(work.amount)
+    if work.extra:
+        target += f" + {work.extra.reps}"
+    rir = work.effort.rir if work.effort else None
+    return Box(target, reserve=rir is not None and rir[1] > 0)
+
+
+def _ramp(step: WarmUpStep) -> str:
+    unit = "" if step.amount.unit in ("s", "m") else f" {step.amount.unit}"
+    return f"warm-up: {amount(step.amount)}{unit}"

@@ -1,0 +1,82 @@
+"""What to leave out when time is short: lowest priority first, and of equals the later one."""
+
+from dataclasses import dataclass
+from typing import Final
+
+from setwright.coverage.clock import session_minutes
+from setwright.coverage.counts import Counts, count_items
+from setwright.model.plan import Group, Item, Session
+from setwright.sheets.blocks import meant
+from setwright.sheets.words import letter
+
+MOST_LEFT_OUT: Final = 2
+"""Things named to leave out (choice: what can be taken in at a glance)."""
+
+KEEP: Final = 1
+"""The priority of what stays to the last."""
+
+USUAL: Final = 2
+"""The priority of a line that says none: it goes with its group."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Droppable:
+    """A block, or one line of a group that matters less than its group."""
+
+    label: str
+    priority: int
+    place: int
+    without: tuple[Item | Group, ...]
+
+
+def short_of_time(session: Session, athlete: frozenset[str] | None) -> str | None:
+    """The sentence about what to drop first, with the minutes each saves; None when nothing may go.
+
+    At least one block always stays, and nothing of priority 1 is named.
+    """
+    blocks = [(n, entry) for n, entry in enumerate(session.work) if meant(entry, athlete)]
+    whole = [_whole(session, n, entry) for n, entry in blocks]
+    parts = [
+        part
+        for n, entry in blocks
+        if isinstance(entry, Group)
+        for part in _members(session, n, entry, athlete)
+    ]
+    first = sorted(
+        (one for one in whole + parts if one.priority > KEEP), key=lambda one: (-one.priority, -one.place)
+    )
+    first = first[: min(MOST_LEFT_OUT, len(blocks) - 1)]
+    if not first:
+        return None
+    counts = count_items(session)
+    saved = [_saved(session, one, counts) for one in first]
+    then = "".join(f", then {one.label} ({n} min)" for one, n in zip(first[1:], saved[1:], strict=True))
+    kept = [one.label for one in whole if one.priority == KEEP]
+    keep = f" Keep {_listed(kept)}." if kept else ""
+    return f"Leave out {first[0].label} first (saves {saved[0]} min){then}.{keep}"
+
+
+def _whole(session: Session, place: int, entry: Item | Group) -> _Droppable:
+    without = session.work[:place] + session.work[place + 1 :]
+    return _Droppable(str(place + 1), entry.priority, place, without)
+
+
+def _members(session: Session, place: int, group: Group, athlete: frozenset[str] | None) -> list[_Droppable]:
+    """The lines of a group that go before the group itself."""
+    found = []
+    for n, item in enumerate(group.items):
+        if item.priority > max(group.priority, USUAL) and meant(item, athlete):
+            left = group.model_copy(update={"items": group.items[:n] + group.items[n + 1 :]})
+            without = (*session.work[:place], left, *session.work[place + 1 :])
+            found.append(_Droppable(f"{place + 1}{letter(n)}", item.priority, place, without))
+    return found
+
+
+def _saved(session: Session, one: _Droppable, counts: Counts) -> int:
+    """Whole minutes, at least 1."""
+    shorter = session.model_copy(update={"work": one.without})
+    return max(round(session_minutes(session, counts) - session_minutes(shorter, counts)), 1)
+
+
+def _listed(labels: list[str]) -> str:
+    return labels[0] if len(labels) == 1 else f"{', '.join(labels[:-1])} and {labels[-1]}"

@@ -1,0 +1,112 @@
+"""A load as written, in the words of the sheet; kilograms per athlete are not worked out here."""
+
+from typing import Final
+
+from setwright.reading.dose import Load, SetGroup, SetWork
+from setwright.sheets.view import LoadWords
+from setwright.sheets.words import number
+
+BOTH: Final = 2
+"""Hands."""
+
+MOST_IN_A_LIST: Final = 4
+"""Loads written out side by side; more are shown as first to last (choice: what the column holds)."""
+
+
+def load_words(load: Load, unit: str, percent_of: str) -> LoadWords:
+    """What one load says: a number with its unit, or a share of something with a blank for the number.
+
+    ``unit`` is the plan's ("kg", "lb" or empty), ``percent_of`` the kind of max that a bare percent means.
+    """
+    match load.kind:
+        case "percent":
+            return LoadWords(_figure(load, "%"), f"of {_whose(load.of or percent_of)}", unit)
+        case "rm":
+            return LoadWords(f"{number(load.low or 0)}RM", "what goes that often", unit)
+        case "last":
+            return LoadWords(_signed(load), f"{load.unit or unit} on {load.name or 'last time'}", unit)
+        case "word":
+            return LoadWords("", load.name or "own choice", unit)
+        case _:
+            return _ready(load, load.unit or unit)
+
+
+def _ready(load: Load, unit: str) -> LoadWords:
+    """A load that can be put on the bar as it stands."""
+    match load.kind:
+        case "bodyweight":
+            way = "added" if (load.plus or 0) > 0 else "of help"
+            return LoadWords(f"body {_signed(load)}".strip(), f"{unit} {way}".strip() if load.plus else "")
+        case "bar":
+            on = LoadWords(f"bar {_signed(load)}", f"{unit} a side".strip())
+            return on if load.plus else LoadWords("empty bar")
+        case "band":
+            return LoadWords(_band(load))
+        case "setting":
+            return LoadWords(f"{load.name or 'pin'} {number(load.low or 0)}")
+        case "speed":
+            return LoadWords(_figure(load, "m/s"))
+        case _:
+            return LoadWords(_figure(load, unit), "one a hand" if load.hands == BOTH else "")
+
+
+def group_loads(
+    groups: tuple[SetGroup, ...], unit: str, percent_of: str, *, each_hand: bool = False
+) -> LoadWords | None:
+    """The loads of a dose in one cell, or None when none is written.
+
+    Sets of different loads are listed; a share of a max that changes keeps one blank. ``each_hand``: the
+    movement takes two dumbbells, so that a plain mass is one of them.
+    """
+    loads = [work.load for group in groups for work in _works(group) if work.load is not None]
+    if each_hand:
+        loads = [load.model_copy(update={"hands": BOTH}) if load.kind == "mass" else load for load in loads]
+    words = list(dict.fromkeys(load_words(load, unit, percent_of) for load in loads))
+    if not words:
+        return None
+    if len(words) == 1:
+        return words[0]
+    smalls = {one.small for one in words}
+    blank = next((one.blank for one in words if one.blank is not None), None)
+    return LoadWords(
+        _list([one.large or one.small for one in words]), smalls.pop() if len(smalls) == 1 else "", blank
+    )
+
+
+def _list(loads: list[str]) -> str:
+    """Loads side by side, a unit they share said once: "60, 65, 70 kg", "60 to 80 kg"."""
+    units = {load.rpartition(" ")[2] for load in loads}
+    if len(units) == 1:
+        loads = [*(load.rpartition(" ")[0] for load in loads[:-1]), loads[-1]]
+    return ", ".join(loads) if len(loads) <= MOST_IN_A_LIST else f"{loads[0]} to {loads[-1]}"
+
+
+def _works(group: SetGroup) -> tuple[SetWork, ...]:
+    return (*group.works, group.last) if group.last else group.works
+
+
+def _figure(load: Load, unit: str) -> str:
+    """The number with its unit: "60 kg", "20–22.5 kg", "75 %", "2 × 24 kg", "up to 80 kg"."""
+    low = load.low or 0
+    to = f"–{number(load.high)}" if load.high not in (None, low) else ""
+    hands = "2 × " if load.hands == BOTH else ""
+    rising = "up to " if load.rising else ""
+    return f"{rising}{hands}{number(low)}{to} {unit}".strip()
+
+
+def _signed(load: Load) -> str:
+    """The addition to something: "+ 10", "− 20–25", or nothing."""
+    if not load.plus:
+        return ""
+    sign = "+" if load.plus > 0 else "−"
+    to = f"–{number(abs(load.plus_high))}" if load.plus_high not in (None, load.plus) else ""
+    return f"{sign} {number(abs(load.plus))}{to}"
+
+
+def _whose(of: str) -> str:
+    return "the top set" if of == "top set" else of
+
+
+def _band(load: Load) -> str:
+    count = f"{number(load.low)} " if load.low and load.low > 1 else ""
+    return f"{count}{load.name or ''} band{'s' if count else ''}".strip()

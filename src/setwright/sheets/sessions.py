@@ -1,0 +1,155 @@
+"""Session sheets from a checked plan: one a session and athlete, in the order they are printed."""
+
+import datetime as dt
+from collections.abc import Iterator
+from dataclasses import replace
+
+from setwright.library.table import library
+from setwright.model.people import Athlete
+from setwright.model.plan import DAYS, Group, Item, Session, Week
+from setwright.reading.dose import Dose
+from setwright.reading.say import dose_short
+from setwright.sheets import words
+from setwright.sheets.blocks import Writer, blocks, meant
+from setwright.sheets.cutting import short_of_time
+from setwright.sheets.key import key
+from setwright.sheets.view import SessionSheet
+
+
+def session_sheets(week: Week, mark: str) -> tuple[SessionSheet, ...]:
+    """Every sheet of a plan: sessions in the order of the plan, athletes in the order of the squad.
+
+    ``mark`` goes in the footer: version and print date. Whoever is out gets no sheet, nor does
+    somebody for whom a session holds nothing.
+    """
+    writer = Writer(week, library())
+    return tuple(sheet for session in week.sessions for sheet in _of_session(session, writer, mark))
+
+
+def session_date(week: Week, session: Session) -> dt.date | None:
+    """The date of a session: its own, else the first of its day from the start of the plan."""
+    if session.date or not (week.starts and session.day):
+        return session.date
+    return week.starts + dt.timedelta(days=(DAYS.index(session.day) - week.starts.weekday()) % len(DAYS))
+
+
+def session_title(week: Week, session: Session) -> str:
+    """What stands largest after the name: the session's name, else its day, else the plan's name."""
+    return session.name or session.day or week.name
+
+
+def _athletes(week: Week) -> tuple[Athlete | None, ...]:
+    squad = week.squad.athletes if week.squad else ()
+    training = tuple(athlete for athlete in squad if athlete.participation != "out")
+    return training or (None,)
+
+
+def _of_session(session: Session, writer: Writer, mark: str) -> Iterator[SessionSheet]:
+    """A sheet for everyone in one session; those for whom it is the same share one draft."""
+    named = _named(session)
+    drafts: dict[frozenset[str] | None, SessionSheet | None] = {}
+    for athlete in _athletes(writer.week):
+        known = _known_as(writer.week, athlete)
+        own = known and known & named
+        if own not in drafts:
+            drafts[own] = _draft(session, own, writer, mark)
+        draft = drafts[own]
+        if draft is not None:
+            yield _handed_to(athlete, draft) if athlete else draft
+
+
+def _named(session: Session) -> frozenset[str]:
+    """Everyone whom a line of the session is for or not for."""
+    entries: tuple[Item | Group, ...] = (*session.warm_up, *session.work, *session.items())
+    return frozenset(name for entry in entries for name in (*entry.for_, *entry.not_for))
+
+
+def _handed_to(athlete: Athlete, draft: SessionSheet) -> SessionSheet:
+    """A draft with a name, and with how far that person takes part on the last line of its head."""
+    *when, last = draft.when or ("",)
+    status = words.joined((last or None, words.status(athlete.participation)))
+    return replace(draft, athlete=athlete.name, when=(*when, status))
+
+
+def _draft(
+    session: Session, athlete: frozenset[str] | None, writer: Writer, mark: str
+) -> SessionSheet | None:
+    """The sheet of a session without a name; None when it holds nothing for these people."""
+    week = writer.week
+    work = blocks(session.work, athlete, writer)
+    if session.work and not work:
+        return None
+    return SessionSheet(
+        athlete=None,
+        title=session_title(week, session),
+        when=tuple(_when(week, session)),
+        footer=words.footer(week, mark, session.day),
+        warm_up=_warm_up(session, athlete, writer),
+        blocks=work,
+        after=tuple(_after(session)),
+        rules=tuple(_rules(session, athlete, week)),
+        key=key(work),
+    )
+
+
+def _known_as(week: Week, athlete: Athlete | None) -> frozenset[str] | None:
+    """An athlete's name and the groups they are in; None for a sheet that is for everybody."""
+    if athlete is None or week.squad is None:
+        return None
+    groups = (name for name, members in week.squad.groups.items() if athlete.name in members)
+    return frozenset((athlete.name, *groups))
+
+
+def _when(week: Week, session: Session) -> Iterator[str]:
+    """Up to three lines: day and time; place and minutes; the plan."""
+    day = session_date(week, session)
+    start = f", {session.start}" if session.start else ""
+    unnamed = session_title(week, session) == session.day
+    date = words.long_date(day) if day else ("" if unnamed else session.day or "")
+    if date or start:
+        yield f"{date}{start}".removeprefix(", ")
+    minutes = f"{words.number(session.minutes)} minutes" if session.minutes else None
+    place = [part for part in (session.where, minutes) if part]
+    if place:
+        yield ", ".join(place)
+    if session_title(week, session) != week.name:
+        yield week.name
+    if session.days_to_match is not None:
+        yield words.days_to_match(session.days_to_match)
+
+
+def _warm_up(session: Session, athlete: frozenset[str] | None, writer: Writer) -> tuple[str, str] | None:
+    lines = [
+        f"{writer.name(item)} {words.typeset(_dose(item.dose))}".strip()
+        for item in session.warm_up
+        if meant(item, athlete)
+    ]
+    if not lines and session.warm_up_minutes is None:
+        return None
+    lead = words.warm_up_lead(session.warm_up_minutes)
+    return (f"{lead}:", ", ".join(lines)) if lines else (lead, "")
+
+
+def _dose(dose: Dose | None) -> str:
+    return dose_short(dose) if dose else ""
+
+
+def _after(session: Session) -> Iterator[tuple[str, str]]:
+    """What comes below the work of the session: cool-down and note."""
+    if session.cool_down:
+        yield words.COOL_DOWN, ", ".join(session.cool_down)
+    if session.note:
+        yield f"{words.NOTE}:", session.note
+
+
+def _rules(session: Session, athlete: frozenset[str] | None, week: Week) -> Iterator[tuple[str, str]]:
+    """The box at the foot: what to leave out, what to do when called away, next time, safety."""
+    cut = short_of_time(session, athlete)
+    if cut:
+        yield words.SHORT_OF_TIME, cut
+    interrupted = session.if_interrupted or week.if_interrupted
+    if interrupted:
+        yield words.INTERRUPTED, words.sentence(interrupted)
+    if week.next:
+        yield words.NEXT_TIME, words.sentence(f"{week.next}, unless a line says otherwise")
+    yield words.SAFETY
