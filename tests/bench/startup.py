@@ -74,7 +74,9 @@ def measured(plan: Path) -> float:
         commands.append(seconds(command))
     for name, values in (("floor", floors), ("check", commands)):
         low, middle, high = statistics.quantiles(values, n=4)
-        print(f"start-up, {name}: median {middle * 1000:.0f} ms (quartiles {low * 1000:.0f} to {high * 1000:.0f})")
+        print(
+            f"start-up, {name}: median {1000 * middle:.0f} ms, quartiles {1000 * low:.0f} to {1000 * high:.0f}"
+        )
     return statistics.median(commands) / statistics.median(floors)
 
 

@@ -1,0 +1,194 @@
+"""The command line as a coach meets it: exit statuses, one-sentence stops, nothing heavy loaded."""
+
+import json
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+from typer.testing import CliRunner, Result
+
+from setwright import __version__
+from setwright.cli import app
+
+ROOT = Path(__file__).parents[2]
+CREW = ROOT / "examples" / "skerrow-bay"
+NEVER_FOR_CHECK = {"numpy", "jinja2", "weasyprint", "setwright.engine", "setwright.sheets"}
+
+
+def run(*arguments: str) -> Result:
+    return CliRunner().invoke(app, arguments)
+
+
+def test_version() -> None:
+    assert run("--version").output == f"setwright {__version__}\n"
+
+
+def test_each_command_shows_help_with_an_example() -> None:
+    for command in ("check", "read", "move", "sheet", "explain"):
+        result = run(command, "--help")
+        assert result.exit_code == 0
+        assert f"Example:  setwright {command}" in result.output
+
+
+def test_the_good_week_is_silent_and_leaves_with_0() -> None:
+    result = run("check", str(CREW / "week-good.yaml"), "--format", "json")
+    assert result.exit_code == 0
+    assert json.loads(result.output)["findings"] == []
+
+
+def test_the_flawed_week_has_each_midline_fault_once_on_its_session() -> None:
+    result = run("check", str(CREW / "week-flawed.yaml"), "--format", "json")
+    assert result.exit_code == 1
+    report = json.loads(result.output)
+    lines = (CREW / "week-flawed.yaml").read_text(encoding="utf-8").splitlines()
+    found = {f["rule"]: f for f in report["findings"]}
+    assert len(found) == len(report["findings"])
+    unfinished = found["heavy-line-not-finished"]
+    assert "flat barbell bench press" in lines[unfinished["line"] - 1]
+    assert "level cable crossover" in unfinished["change"]
+    across = found["no-work-across-the-midline"]
+    assert across["where"] == "Thursday"
+    assert across["line"] > lines.index("  - day: Thursday")
+    assert "low-to-high cable crossover" in across["change"]
+    for finding in report["findings"]:
+        assert finding["why"]
+        assert finding["change"]
+        assert finding["source"]
+
+
+@pytest.mark.parametrize("command", ["check", "read", "sheet"])
+@pytest.mark.parametrize(
+    ("name", "said"),
+    [("nowhere.yaml", "there is no such file"), (".", "is a folder"), ("latin.yaml", "UTF-8")],
+)
+def test_what_cannot_be_read_is_one_sentence_and_2(
+    command: str, name: str, said: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    (tmp_path / "latin.yaml").write_bytes("plan: caf\xe9\n".encode("latin-1"))
+    monkeypatch.chdir(tmp_path)
+    result = run(command, name)
+    assert result.exit_code == 2
+    assert said in result.stderr
+    assert result.stderr.count("\n") == 1
+
+
+def test_a_file_too_large_is_refused(tmp_path: Path) -> None:
+    large = tmp_path / "large.yaml"
+    large.write_bytes(b"#" * 1_000_001)
+    assert "a plan is never that long" in run("check", str(large)).stderr
+
+
+def test_a_plan_from_an_editor_that_writes_utf_16(tmp_path: Path) -> None:
+    plan = tmp_path / "week.yaml"
+    plan.write_text("plan: A\nwork:\n  - pull-up: 3 x 8\n", encoding="utf-16")
+    assert "pull-up" in run("read", str(plan)).output
+
+
+def test_move_without_a_name_lists_and_with_an_unknown_name_asks() -> None:
+    assert "flat barbell bench press" in run("move").output
+    result = run("move", "flat barbel bench pres")
+    assert result.exit_code == 2
+    assert "flat barbell bench press" in result.stderr
+
+
+def test_move_draws_one_picture(tmp_path: Path) -> None:
+    picture = tmp_path / "press.svg"
+    assert run("move", "dip", "--picture", str(picture)).exit_code == 0
+    assert picture.read_text(encoding="utf-8").startswith("<svg")
+    assert run("move", "dip", "push-up", "--picture", str(picture)).exit_code == 2
+    assert "nothing to draw" in run("move", "goblet squat", "--picture", str(picture)).stderr
+    (tmp_path / "file").write_text("", encoding="utf-8")
+    assert "can't be written" in run("move", "dip", "--picture", str(tmp_path / "file" / "a.svg")).stderr
+
+
+def test_move_json_of_everything() -> None:
+    moves = json.loads(run("move", "--format", "json").output)
+    assert moves["format"] == "setwright-move/1"
+    assert len(moves["movements"]) == 185
+
+
+def test_sheets_are_written_whole_and_named(tmp_path: Path) -> None:
+    result = run("sheet", str(CREW / "week-good.yaml"), "--out", str(tmp_path))
+    assert result.exit_code == 0
+    assert len(list(tmp_path.glob("*.html"))) == 2
+    assert not list(tmp_path.glob(".*"))
+    (tmp_path / "file").write_text("", encoding="utf-8")
+    assert run("sheet", str(CREW / "week-good.yaml"), "--out", str(tmp_path / "file")).exit_code == 2
+
+
+def test_no_sheet_of_a_plan_with_errors(tmp_path: Path) -> None:
+    plan = tmp_path / "week.yaml"
+    plan.write_text("plan: A\nwork:\n  - pull-up: 3 x 8 at RPE 12\n", encoding="utf-8")
+    result = run("sheet", str(plan), "--out", str(tmp_path / "out"))
+    assert result.exit_code == 2
+    assert "no sheet is written while the plan has errors" in result.stderr
+    assert not (tmp_path / "out").exists()
+
+
+def test_fail_on_chooses_what_counts() -> None:
+    flawed = str(CREW / "week-flawed.yaml")
+    assert run("check", flawed, "--fail-on", "error").exit_code == 0
+    assert run("check", flawed, "--fail-on", "advice").exit_code == 1
+
+
+def test_explain_an_unknown_rule_names_the_nearest() -> None:
+    result = run("explain", "heavy-line-unfinished")
+    assert result.exit_code == 2
+    assert "heavy-line-not-finished" in result.stderr
+
+
+def test_check_loads_nothing_heavy() -> None:
+    code = (
+        "import sys; from setwright.cli import app\n"
+        f"try: app(['check', {str(CREW / 'week-flawed.yaml')!r}])\n"
+        "except SystemExit: pass\n"
+        "print('\\n'.join(sys.modules), file=sys.stderr)"
+    )
+    loaded = subprocess.run(
+        [sys.executable, "-c", code], capture_output=True, text=True, check=True
+    ).stderr.split()
+    assert "setwright.checked" in loaded
+    assert not NEVER_FOR_CHECK & set(loaded)
+
+
+FAULTS = """\
+plan: A pasted week
+unit: kg
+sides: each
+sessions:
+  - day: Munday
+    work:
+      - flat barbel bench pres: 3 x 8
+      - pull-up: 3 x 8 #heavy
+      - {dip: 3 x 8, note: slow, tight}
+      - bench pull: 3 x 8 with feeling
+      - goblet squat: 3 x 10-Aug
+      - push-up: 3 x 8 at RPE 12
+      - front squat: 3 x 3 at 110%
+      - face pull: 3 x 12
+        rset: 60 s
+        note: one
+        note: two
+      - hip thrust:\u00a03 x 8
+      - barbell curl:\t3 x 8
+      - leg press: 3 x 8
+        effort: @8
+      - calf raise: 3 x 8
+        load: %75
+"""
+
+
+def test_every_fault_of_a_bad_morning_in_one_run(tmp_path: Path) -> None:
+    plan = tmp_path / "week.yaml"
+    plan.write_text(FAULTS, encoding="utf-8")
+    result = run("check", str(plan), "--format", "json")
+    assert result.exit_code == 1
+    told: dict[int, list[dict[str, str]]] = {}
+    for finding in json.loads(result.output)["findings"]:
+        told.setdefault(finding["line"], []).append(finding)
+        assert finding["why"]
+        assert finding["change"]
+        assert finding["source"]
+    for line in (5, 7, 8, 9, 10, 11, 12, 13, 15, 17, 18, 19, 21, 23):
+        assert line in told, f"line {line} went unnoticed"

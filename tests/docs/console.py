@@ -1,0 +1,31 @@
+"""Console blocks of a Markdown page: commands with the output they must print."""
+
+import re
+from dataclasses import dataclass
+from pathlib import Path
+
+BLOCK = re.compile(r"^```console\n(.*?)^```$", re.MULTILINE | re.DOTALL)
+
+
+@dataclass(frozen=True)
+class Step:
+    """One command line and what is printed under it; a line ``...`` stands for any lines."""
+
+    page: str
+    command: str
+    expected: str
+
+    def printed(self, output: str) -> bool:
+        """Whether ``output`` is what the page shows."""
+        pattern = re.escape(self.expected).replace(re.escape("...\n"), r"(?:.*\n)*?")
+        return re.fullmatch(pattern, output) is not None
+
+
+def steps(page: Path, root: Path) -> list[Step]:
+    """Every command of a page's console blocks, in order."""
+    found = []
+    for block in BLOCK.findall(page.read_text(encoding="utf-8")):
+        for part in re.split(r"^\$ ", block, flags=re.MULTILINE)[1:]:
+            command, _, expected = part.partition("\n")
+            found.append(Step(str(page.relative_to(root)), command, expected))
+    return found
