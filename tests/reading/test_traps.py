@@ -11,7 +11,7 @@ from setwright.reading.lines import anatomy
 from setwright.reading.nodes import Listing, Node, Pairs, Scalar
 from setwright.reading.tree import read_tree
 
-SCALARS = st.text(st.characters(codec="utf-8", exclude_categories=("Cc", "Zs")), max_size=30)
+SCALARS = st.text(st.characters(codec="utf-8", exclude_categories=("Cc", "Cn", "Co", "Zs")), max_size=30)
 
 
 def found(text: str) -> list[tuple[str, int, int]]:

@@ -22,7 +22,7 @@ def read_plan(file: str, text: str, beside: Callable[[str], str | None]) -> Week
     if read.week is None:
         return read
     week, findings = resolve(read.week)
-    return replace(read, week=week, findings=(*read.findings, *dict.fromkeys(findings)))
+    return read._replace(week=week, findings=(*read.findings, *dict.fromkeys(findings)))
 
 
 def resolve(week: Week, table: Library | None = None) -> tuple[Week, tuple[Finding, ...]]:

@@ -1,7 +1,6 @@
 """What the YAML parser can't read, in a coach's words, and which lines to leave out to read on."""
 
-from dataclasses import dataclass
-from typing import Final
+from typing import Final, NamedTuple
 
 import yaml
 
@@ -30,8 +29,7 @@ _PROBLEMS: Final[tuple[tuple[str, TextRule, str, str], ...]] = (
 """Words of the parser, and what is said about the line instead; `typed` and `escaped` are filled in."""
 
 
-@dataclass(frozen=True, slots=True)
-class Broken:
+class Broken(NamedTuple):
     """Where the parser stopped: the row (from 0), and the finding about it."""
 
     row: int

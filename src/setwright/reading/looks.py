@@ -2,8 +2,7 @@
 
 import re
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
-from typing import Final
+from typing import Final, NamedTuple
 
 from setwright.reading import file_rules as rules
 from setwright.reading.faults import TextRule
@@ -26,12 +25,12 @@ _SIGN_IN_FLOW = re.compile(rf"[\[{{,:]\s*([{re.escape(_SIGNS)}])")
 _ALIAS = re.compile(r"\*([\w-]+)(?=\s*(?:$|[,\]}]|#))")
 _BULLET = re.compile(r"[•·‣▪–—*](?=\s)|\d+[.)](?=\s)|-(?=[^\W\d_])")
 _TIGHT = re.compile(r"[^\W\d_](?:[\w '()-]*[^\W\d_])?(:)(?=[^\s/:\\])")
-_CONTROL = re.compile(r"[^\t\x20-\x7e\xa0-\ud7ff\ue080-\ufefe\uff00-\ufffd\U00010000-\U0010ffff\ufeff]")
-_ODD = re.compile("[\u00a0\u1680\u2000-\u200f\u202a-\u202f\u205f-\u2064\u3000\ufeff\u00ad]")
+_CONTROL = r"[^\t\x20-\x7e\xa0-\ud7ff\ue080-\ufefe\uff00-\ufffd\U00010000-\U0010ffff\ufeff]"
+"""No text: compiled where a line holds something that can't be printed, because its table is large."""
+_ODD = "[\u00a0\u1680\u2000-\u200f\u202a-\u202f\u205f-\u2064\u3000\ufeff\u00ad]"
 
 
-@dataclass(frozen=True, slots=True)
-class Trap:
+class Trap(NamedTuple):
     """A fault on a line: offsets ``start`` to ``end`` to underline, ``swaps`` to make it harmless.
 
     Without ``swaps`` (None) the line must be left out for the rest to be read.
@@ -68,7 +67,7 @@ def _tab(line: Line, _: set[str]) -> Iterator[Trap]:
 
 
 def _odd_blank(line: Line, _: set[str]) -> Iterator[Trap]:
-    odd = [match.start() for match in _ODD.finditer(line.text, 0, line.end)]
+    odd = [] if line.text.isascii() else [match.start() for match in re.finditer(_ODD, line.text[: line.end])]
     if not odd:
         return
     first = odd[0]
@@ -92,11 +91,13 @@ def _odd_blank(line: Line, _: set[str]) -> Iterator[Trap]:
 
 
 def _control(line: Line, _: set[str]) -> Iterator[Trap]:
-    bad = {match.start(): " " for match in _CONTROL.finditer(line.text)}
+    if line.text.isprintable():
+        return
+    bad = {match.start(): " " for match in re.finditer(_CONTROL, line.text)}
     if bad:
         first = min(bad)
         message = f"a character that is no text (U+{ord(line.text[first]):04X})"
-        change = _write(_CONTROL.sub("", line.text[: line.end]).strip())
+        change = _write(re.sub(_CONTROL, "", line.text[: line.end]).strip())
         yield Trap(rules.CONTROL, first, first + 1, message, change, line.end, bad)
 
 

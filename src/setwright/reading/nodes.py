@@ -1,12 +1,11 @@
 """YAML as nodes that know where they stand; scalars keep their text: nothing is a number, a date or a No."""
 
-from dataclasses import dataclass
+from typing import NamedTuple
 
 from setwright.places import Place
 
 
-@dataclass(frozen=True, slots=True)
-class Scalar:
+class Scalar(NamedTuple):
     """A value as typed. ``place`` is its text without quotes; ``lines`` is more than 1 when it runs on."""
 
     text: str
@@ -20,16 +19,14 @@ class Scalar:
         return not self.text and not self.quoted
 
 
-@dataclass(frozen=True, slots=True)
-class Listing:
+class Listing(NamedTuple):
     """A list of values."""
 
     nodes: tuple["Node", ...]
     place: Place
 
 
-@dataclass(frozen=True, slots=True)
-class Pairs:
+class Pairs(NamedTuple):
     """Keys with their values, in the order of the file; a key may stand twice."""
 
     pairs: tuple[tuple[Scalar, "Node"], ...]

@@ -7,8 +7,7 @@ turns back, so values arrive as they were typed. Only tabs before a line's first
 
 import re
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
-from typing import Final
+from typing import Final, NamedTuple
 
 from setwright.findings import Finding, Seen
 from setwright.places import Place
@@ -22,8 +21,7 @@ MOST_SEEN: Final = 10
 _ANCHOR = re.compile(r"(?:^|\s)&([\w-]+)")
 
 
-@dataclass(frozen=True, slots=True)
-class Traps:
+class Traps(NamedTuple):
     """What was found, the text to read instead, which spans and lines have been spoken of, which to drop."""
 
     text: str

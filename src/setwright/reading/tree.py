@@ -1,7 +1,6 @@
 """A YAML text as nodes, with everything that YAML would lose, change or refuse in it."""
 
-from dataclasses import dataclass
-from typing import Final
+from typing import Final, NamedTuple
 
 import yaml
 
@@ -19,8 +18,7 @@ MOST_BREAKS: Final = 20
 """Lines that the parser stumbles over before reading ends (choice)."""
 
 
-@dataclass(frozen=True, slots=True)
-class Tree:
+class Tree(NamedTuple):
     """A file as nodes; ``root`` is None when nothing could be read."""
 
     root: Node | None

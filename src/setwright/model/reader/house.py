@@ -1,15 +1,15 @@
 """What every reader of a plan shares: the findings, the habits of the file, and its named doses."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field, replace
+from types import MappingProxyType
+from typing import NamedTuple
 
 from setwright.reading.gathering import Gathering
 from setwright.reading.habits import Habits, Member
 from setwright.reading.nodes import Scalar
 
 
-@dataclass(frozen=True, slots=True)
-class House:
+class House(NamedTuple):
     """``schemes``: dose lines by their folded name, None where one can't be read yet.
 
     ``dose_may_wait``: a movement needs no dose here (in a timed circuit, in a warm-up).
@@ -17,14 +17,14 @@ class House:
 
     found: Gathering
     habits: Habits
-    schemes: Mapping[str, Scalar | None] = field(default_factory=dict)
+    schemes: Mapping[str, Scalar | None] = MappingProxyType({})
     dose_may_wait: bool = False
 
     def inside(self, member: Member) -> "House":
         """The same house for the members of a group."""
         habits = self.habits.model_copy(update={"member": member})
-        return replace(self, habits=habits, dose_may_wait=member == "each")
+        return self._replace(habits=habits, dose_may_wait=member == "each")
 
     def warming_up(self) -> "House":
         """The same house for the lines of a warm-up."""
-        return replace(self, dose_may_wait=True)
+        return self._replace(dose_may_wait=True)

@@ -2,8 +2,7 @@
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
-from typing import Any, Final
+from typing import Any, Final, NamedTuple
 
 from setwright.findings import Finding
 from setwright.model.plan import Item
@@ -64,8 +63,7 @@ _WEEK = re.compile(r"weeks? \d")
 _NAME_AND_DOSE = re.compile(r"(?P<name>[^\d]*?[^\W\d][^\d]*?)[\s,:]+(?P<dose>\d.*)$")
 
 
-@dataclass(frozen=True, slots=True)
-class _How:
+class _How(NamedTuple):
     """How the value of a key underneath is read, and whether it is one value or one a set."""
 
     read: Any

@@ -3,7 +3,7 @@
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from types import MappingProxyType
-from typing import Any, Final
+from typing import Any, Final, NamedTuple
 
 from setwright.model.plan import Allowed
 from setwright.reading import fields
@@ -30,16 +30,14 @@ FEW_KEYS: Final = 12
 """So many keys of a table are listed where none is like a typed one; choice."""
 
 
-@dataclass(frozen=True, slots=True)
-class Key:
+class Key(NamedTuple):
     """A key that fills ``field`` with what ``read`` makes of its value."""
 
     field: str
     read: Callable[[Node, Gathering], Any]
 
 
-@dataclass(frozen=True, slots=True)
-class Later:
+class Later(NamedTuple):
     """A known key that is not read yet, and what to do meanwhile; silent where ``beside`` stands."""
 
     why: str

@@ -1,7 +1,6 @@
 """The top of a plan: what the week is for, its habits, its people and room; then its sessions."""
 
-from dataclasses import dataclass
-from typing import Any, Final
+from typing import Any, Final, NamedTuple
 
 from setwright.findings import Finding, Level
 from setwright.model.plan import Session, Week
@@ -34,8 +33,7 @@ OTHER_FILES: Final = ("squad", "gym", "record")
 """First keys of files that are no plans."""
 
 
-@dataclass(frozen=True, slots=True)
-class WeekRead:
+class WeekRead(NamedTuple):
     """What became of a plan file. ``week`` is None when nothing in it could be read.
 
     ``complete`` is False when an error left something out of ``week``. ``sources``: the text of every file
