@@ -90,16 +90,20 @@ def check(
     Exit status: 0 nothing at or above --fail-on, 1 findings, 2 could not run.
     """
     from setwright.findings import Level, exit_status
-    from setwright.report import machine, terminal
 
     checked = [_checked(file) for file in files]
     if form == "text":
+        from setwright.report import terminal
+
         typer.echo("\n".join(terminal.text(one, colour=_in_colour()) for one in checked), nl=False)
-    elif form == "json":
-        typer.echo(machine.json_text(checked, with_names=with_names), nl=False)
     else:
-        lines = machine.short if form == "short" else machine.github
-        typer.echo("".join(lines(one, with_names=with_names) for one in checked), nl=False)
+        from setwright.report import machine
+
+        if form == "json":
+            typer.echo(machine.json_text(checked, with_names=with_names), nl=False)
+        else:
+            lines = machine.short if form == "short" else machine.github
+            typer.echo("".join(lines(one, with_names=with_names) for one in checked), nl=False)
     raise typer.Exit(exit_status([f for one in checked for f in one.findings], Level[fail_on]))
 
 
@@ -203,5 +207,8 @@ def explain(
 
 
 def main() -> None:
-    """Run the command line."""
+    """Run the command line, without collecting garbage: a command is over before it would matter."""
+    import gc
+
+    gc.disable()
     app()

@@ -56,12 +56,13 @@ def count(
     """
     rule, clock = rule or Hard(), clock or Clock()
     left, right = ([group for group in dose.groups if _works(group, side)] for side in _OTHER)
-    busier = max(left, right, key=lambda groups: total(map(sets, groups)).low)
-    differ = total(map(sets, left)) != total(map(sets, right))
+    left_sets, right_sets = total(map(sets, left)), total(map(sets, right))
+    busier, busier_sets = (right, right_sets) if right_sets.low > left_sets.low else (left, left_sets)
+    differ = left_sets != right_sets
     seconds = [part for group in dose.groups for part in set_seconds(group, clock)]
     rests = rest_seconds(dose.groups, clock)
     return Counted(
-        sets=total(map(sets, busier)),
+        sets=busier_sets,
         hard=total(hard_sets(group, rule) for group in busier) if counts else NOTHING,
         effort_stated=all(is_decided(work, group, rule) for group in dose.groups for work in each_set(group)),
         amounts=_amounts(busier),
@@ -71,8 +72,8 @@ def count(
         pause_s=sum(part.pause for part in seconds),
         rest_s=rests or 0.0,
         rest_known=rests is not None,
-        left=total(map(sets, left)) if differ else None,
-        right=total(map(sets, right)) if differ else None,
+        left=left_sets if differ else None,
+        right=right_sets if differ else None,
     )
 
 
