@@ -106,7 +106,9 @@ def _hash(line: Line, _: set[str]) -> Iterator[Trap]:
         return
     lost = line.text[line.hash :].rstrip()
     said = without_hash(line.text[line.value :].rstrip())
-    change = f"{_write(line.with_value(said))}; a remark has a blank and words behind the #"
+    words = lost.lstrip("#").strip()
+    remark = f"a remark is written `# {words}`" if words else "a remark has words"
+    change = f"{_write(line.with_value(said))} if it belongs to the line; {remark}, with a blank behind the #"
     message = f'"{lost}" would be lost: a # behind a blank starts a remark'
     swaps = {at: masked("#") for at in range(line.hash, len(line.text)) if line.text[at] == "#"}
     yield Trap(rules.HASH, line.hash, len(line.text.rstrip()), message, change, line.value, swaps)
