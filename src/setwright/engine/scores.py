@@ -22,9 +22,10 @@ class Scores:
     arm travels, and what the load asks for. ``lever`` (M, 3): mean moment arm against the load, mm. ``share``
     (M, 3): part of the chest's moment at equal activation, 0 to 1 (not muscle activity). ``length`` (M, n,
     3): percent of the attainable range, may lie outside 0 to 100. ``lever_at`` (M, n, 3), mm, and
-    ``cosine_at`` (M, n, 3): as ``lever`` and ``align_load``, at each sample. ``resistance`` (M, n): the
-    load's moment over its peak. ``arm_past`` (M,), degrees, and ``hand_past`` (M,), cm: farthest beyond the
-    midline, negative short of it. ``load_arm`` (M,): largest arm of the load about the shoulder, cm.
+    ``cosine_at`` (M, n, 3): as ``lever`` and ``align_load``, at each sample. ``arms_at`` (M, n, 3, 3): moment
+    of a unit pull of each part, metres. ``resistance`` (M, n): the load's moment over its peak.
+    ``arm_past`` (M,), degrees, and ``hand_past`` (M,), cm: farthest beyond the midline, negative short of it.
+    ``load_arm`` (M,): largest arm of the load about the shoulder, cm.
     """
 
     align_path: Floats
@@ -34,6 +35,7 @@ class Scores:
     length: Floats
     lever_at: Floats
     cosine_at: Floats
+    arms_at: Floats
     resistance: Floats
     arm_past: Floats
     hand_past: Floats
@@ -70,6 +72,7 @@ def scores(paths: ArmPaths, shoulder: Geometry | None = None) -> Scores:
         length=length_percent(pulls.length, shoulder) @ mean,
         lever_at=lever_at,
         cosine_at=cosine_at,
+        arms_at=shoulder.averaging @ pulls.moment,
         resistance=size / size.max(axis=-1, keepdims=True),
         arm_past=np.degrees(np.arcsin(np.clip(-paths.u[..., 2], -1, 1))).max(axis=-1),
         hand_past=-100 * paths.hand[..., 2].min(axis=-1),

@@ -34,15 +34,16 @@ def round_head(
     insertion: Floats,
     centre: Floats,
     towards: Floats,
-    free_side: Floats,
+    free_side: Floats | None,
     *,
-    radius: float,
-    side_from_deg: float,
+    radius: Floats | float,
+    side_from_deg: float = 180.0,
 ) -> HeadWrap:
     """Shortest ways from ``insertion`` round a sphere towards the points ``towards``, all (..., 3), metres.
 
-    ``free_side`` (..., 3): unit vector from the centre to the side on which a strand may pass once its ends
-    are more than ``side_from_deg`` apart as seen from the centre.
+    ``radius``: of the sphere, (...) or one for all. ``free_side`` (..., 3): unit vector from the centre to
+    the side on which a strand may pass once its ends are more than ``side_from_deg`` apart as seen from the
+    centre; None lets it take the shorter way always.
 
     >>> a, b = np.array([0.05, 0.0, 0.0]), np.array([-0.05, 0.001, 0.0])
     >>> wrap = round_head(a, np.zeros(3), b, np.array([0.0, 1.0, 0.0]), radius=0.03, side_from_deg=75.0)
@@ -54,15 +55,17 @@ def round_head(
     i_hat, q_hat = i / far_i[..., None], q / far_q[..., None]
     apart = np.arccos(np.clip(dot(i_hat, q_hat), -1, 1))
     axis = unit(cross(i_hat, q_hat))
-    wrong_side = (dot(i_hat + q_hat, free_side) < 0) & (apart > np.radians(side_from_deg))
-    axis = np.where(wrong_side[..., None], -axis, axis)
-    apart = np.where(wrong_side, 2 * np.pi - apart, apart)
+    if free_side is not None:
+        wrong_side = (dot(i_hat + q_hat, free_side) < 0) & (apart > np.radians(side_from_deg))
+        axis = np.where(wrong_side[..., None], -axis, axis)
+        apart = np.where(wrong_side, 2 * np.pi - apart, apart)
     a = np.arccos(np.clip(radius / far_i, -1, 1))
     b = np.arccos(np.clip(radius / far_q, -1, 1))
     angle = apart - a - b
     touches = angle > 0
     # The ray to the far end, turned back about the axis by the angle that makes the rest a tangent.
-    leaves = centre + radius * (np.cos(b)[..., None] * q_hat - np.sin(b)[..., None] * cross(axis, q_hat))
+    turned_back = np.cos(b)[..., None] * q_hat - np.sin(b)[..., None] * cross(axis, q_hat)
+    leaves = centre + np.asarray(radius)[..., None] * turned_back
     length = np.sqrt(np.maximum(far_i**2 - radius**2, 0)) + radius * angle
     return HeadWrap(
         leaves=np.where(touches[..., None], leaves, insertion),
