@@ -64,7 +64,8 @@ def works(paths: ArmPaths, score: Scores, shoulder: Geometry | None = None) -> W
     asked = -paths.load_moment
     swing = across(asked, paths.u)
     lever_at = 1000 * dot(across(moments, paths.u[..., None, :]), unit(swing)[..., None, :]) / part_forces()
-    gate = np.clip(lever_at / LEAST_LEVER, 0, 1)
+    size = shoulder.upper_arm / geometry().upper_arm
+    gate = np.clip(lever_at / (size * LEAST_LEVER), 0, 1)
     elbow = _elbow_limit(paths, shoulder)
     reserve = muscles_of(shoulder).reserve
     limit, shared = _shared(moments, paths.u, asked, elbow, reserve)
@@ -72,11 +73,11 @@ def works(paths: ArmPaths, score: Scores, shoulder: Geometry | None = None) -> W
     mean = worked.mean(axis=1)
     others = [_shared(moments, paths.u, asked, elbow, times * reserve)[1] * gate for times in OTHER_RESERVES]
     spread = np.max([np.abs(100 * one.mean(axis=1) - mean) for one in others], axis=0)
-    size = norm(swing)[..., None]
+    weight = norm(swing)[..., None]
     chest = worked[..., : len(PARTS)]
     return Works(
         work=mean,
-        lever=(lever_at * size).sum(axis=1) / size.sum(axis=1),
+        lever=(lever_at * weight).sum(axis=1) / weight.sum(axis=1),
         long=_most(chest, score.length >= LONG),
         short=_most(chest, score.length <= SHORT),
         past=_mean(chest, (paths.u[..., 2] < 0)[..., None]),
