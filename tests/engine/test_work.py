@@ -10,7 +10,7 @@ from setwright.engine.movement import scored_fields
 from setwright.engine.muscles import OTHER_PARTS
 from setwright.engine.paths import arm_paths
 from setwright.engine.scores import scores
-from setwright.engine.trust import HANGS_ON_RESERVE, MOST_SPREAD, REFUSED, mark
+from setwright.engine.trust import HANGS_ON_RESERVE, MOST_SPREAD, REFUSED, SMALL_LEVER, mark
 from setwright.engine.work import Works, works
 from tests.engine.library_paths import ROWS, SCORED
 
@@ -111,13 +111,21 @@ def test_a_body_of_another_size_works_the_same() -> None:
 
 
 def test_marks() -> None:
-    assert mark("sternal", FAR_FORWARD, 0.0, None) == ("solid", None)
-    assert mark("sternal", FAR_FORWARD, MOST_SPREAD + 1, None) == ("soft", HANGS_ON_RESERVE)
-    assert mark("sternal", FAR_FORWARD, 0.0, "jumps") == ("not usable", REFUSED)
-    assert mark("deltoid_middle", FAR_FORWARD, 0.0, None).trust == "soft"
-    assert mark("latissimus_dorsi", -FAR_FORWARD, 0.0, None).trust == "soft"
-    assert mark("latissimus_dorsi", FAR_FORWARD, 0.0, None).trust == "solid"
-    assert mark("supraspinatus", FAR_FORWARD, 0.0, None).trust == "not usable"
+    assert mark("sternal", FAR_FORWARD, 30.0, 0.0, None) == ("solid", None)
+    assert mark("sternal", FAR_FORWARD, -30.0, MOST_SPREAD + 1, None) == ("soft", HANGS_ON_RESERVE)
+    assert mark("sternal", FAR_FORWARD, 30.0, 0.0, "jumps") == ("not usable", REFUSED)
+    assert mark("deltoid_middle", FAR_FORWARD, 30.0, 0.0, None).trust == "soft"
+    assert mark("latissimus_dorsi", -FAR_FORWARD, 30.0, 0.0, None).trust == "soft"
+    assert mark("latissimus_dorsi", FAR_FORWARD, 30.0, 0.0, None).trust == "solid"
+    assert mark("supraspinatus", FAR_FORWARD, 30.0, 0.0, None).trust == "not usable"
+
+
+def test_a_small_lever_is_no_firm_ground() -> None:
+    assert mark("sternal", FAR_FORWARD, -9.0, 0.0, None) == ("soft", SMALL_LEVER)
+    for row in ("bent-over-barbell-row", "bench-pull", "close-grip-seated-cable-row", "one-arm-cable-row"):
+        assert of(row)["other_parts"]["latissimus_dorsi"]["trust"] == "soft"
+    for pull in ("pull-up", "chin-up", "straight-arm-pulldown"):
+        assert of(pull)["other_parts"]["latissimus_dorsi"]["trust"] == "solid"
 
 
 def test_what_hangs_on_the_reserve_is_marked() -> None:

@@ -29,7 +29,8 @@ def one_line(text: str) -> str:
 
 def test_the_first_lines_say_it_in_plain_words() -> None:
     assert one_line(told("flat-barbell-bench-press")).startswith(
-        "flat barbell bench press: follows the sternal line; loaded long: clavicular and sternal; "
+        "flat barbell bench press: follows the sternal line; the clavicular part of the chest works "
+        "hardest, the front deltoid about as hard; loaded long: clavicular and sternal; "
         "loaded short: none; the hand stops 36 cm short of the midline; "
         "the level cable crossover finishes it."
     )
@@ -38,7 +39,7 @@ def test_the_first_lines_say_it_in_plain_words() -> None:
 
 def test_the_table_and_the_strips_are_those_of_the_library() -> None:
     lines = told("level-cable-crossover").splitlines()
-    assert "sternal      yes, 47 mm          84      0         yes     yes      1" in lines
+    assert "sternal      76       yes, 47 mm         84      0   yes     yes    1" in lines
     for part, figures in movement("level-cable-crossover")["parts"].items():
         assert f"{part:<13}{figures['strip']}" in lines
 
@@ -101,12 +102,16 @@ def test_every_movement_fits_the_screen_in_ascii(one: Mapping[str, Any]) -> None
 def test_several_movements_stand_side_by_side_three_to_a_block() -> None:
     text = told("flat-barbell-bench-press", "level-cable-crossover", "back-squat", "chin-up")
     assert max(map(len, text.splitlines())) <= 80
-    first, second, note = text.split("\n\n")
+    first, second, ranks, note = text.split("\n\n")
     assert "line             sternal              sternal              -" in first
     assert "scored           yes                  yes                  no, counted" in first
     assert "  length         89 to 42 %           90 to 9 %            -" in first
     assert "finished by      level cable          -                    -" in first
     assert second.startswith("                 chin-up\n")
+    assert "  work, 0-100    58                   93                   -" in first
+    assert "  front deltoid  51 soft              70                   -" in first
+    assert "sternal      level cable crossover 76, flat barbell bench press 41" in ranks
+    assert "costal       level cable crossover 47, chin-up 42" in ranks
     assert one_line(note) == MODEL_NOTE
 
 

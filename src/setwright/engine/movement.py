@@ -139,12 +139,12 @@ def _joint(row: Row, work: Works, n: int, u: Floats, refused: str | None) -> dic
         "weakest_point": ("start", "middle", "end")[min(int(3 * work.weakest[n]), 2)],
         "elbow_limited": bool(work.elbow_limited[n]),
         "light_by_nature": row.loading.load_class == "light"
-        or bool(work.load[n] < LIGHT_BELOW * _standard_load()),
+        or (not refused and bool(work.load[n] < LIGHT_BELOW * _standard_load())),
     }
 
 
 def _work(work: Works, n: int, p: int, u: Floats, refused: str | None) -> dict[str, Any]:
-    trust, why = mark(ALL_PARTS[p], u, float(work.spread[n, p]), refused)
+    trust, why = mark(ALL_PARTS[p], u, float(work.lever[n, p]), float(work.spread[n, p]), refused)
     return {"work": rounded(work.work[n, p], 1), "trust": trust, "trust_why": why}
 
 

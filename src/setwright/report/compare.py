@@ -7,12 +7,16 @@ from typing import Any, Final
 
 from setwright.library.table import MODEL_NOTE
 from setwright.report.phrases import PARTS, beyond, joined, lever, load_word, partners
+from setwright.report.working import LEADING, TIE, WORDS, figure, ranking
 from setwright.report.wrapping import plain, wrapped
 
 LABEL: Final = 17
 COLUMN: Final = 21
 ABREAST: Final = 3
 NOTHING: Final = "-"
+RANKED: Final = 13
+
+RANKING: Final = f"By work on one part, each movement near its own limit; under {TIE:.0f} apart is a tie:"
 
 Movement = Mapping[str, Any]
 Figure = Callable[[Movement], str]
@@ -29,6 +33,7 @@ FIGURES: Final[Mapping[str, Figure]] = {
 """What is said of a whole movement, by the label of its row."""
 
 PART_FIGURES: Final[Mapping[str, Callable[[str, Movement], str]]] = {
+    "work, 0-100": lambda _, one: figure(one),
     "along its line": lambda _, one: lever(one),
     "length": lambda _, one: f"{one['length_start']:.0f} to {one['length_end']:.0f} %",
     "loaded long": lambda part, one: load_word(part, one, "long"),
@@ -39,9 +44,12 @@ PART_FIGURES: Final[Mapping[str, Callable[[str, Movement], str]]] = {
 
 
 def compared(movements: Sequence[Movement]) -> str:
-    """Several movements in columns, three to a block; ends with a line break."""
+    """Several movements in columns, three to a block, then ranked by work; ends with a line break."""
     blocks = [movements[n : n + ABREAST] for n in range(0, len(movements), ABREAST)]
-    return "\n\n".join([*("\n".join(_block(block)) for block in blocks), wrapped(MODEL_NOTE)]) + "\n"
+    paragraphs = ["\n".join(_block(block)) for block in blocks]
+    if ranks := [wrapped(line, rest=" " * RANKED) for line in ranking(movements)]:
+        paragraphs.append("\n".join([wrapped(RANKING), *ranks]))
+    return "\n\n".join([*paragraphs, wrapped(MODEL_NOTE)]) + "\n"
 
 
 def _block(movements: Sequence[Movement]) -> Iterator[str]:
@@ -50,13 +58,17 @@ def _block(movements: Sequence[Movement]) -> Iterator[str]:
     yield from _row("load", [one["class"] for one in movements])
     if not any(one["scored"] for one in movements):
         return
-    for label, figure in FIGURES.items():
-        yield from _row(label, [figure(one) if one["scored"] else NOTHING for one in movements])
+    for label, of_movement in FIGURES.items():
+        yield from _row(label, [of_movement(one) if one["scored"] else NOTHING for one in movements])
     for part in PARTS:
         yield part
         for label, of_part in PART_FIGURES.items():
             cells = [of_part(part, one["parts"][part]) if one["scored"] else NOTHING for one in movements]
             yield from _row(f"  {label}", cells)
+    yield "work beside it"
+    for part in LEADING:
+        cells = [figure(one["other_parts"][part]) if one["scored"] else NOTHING for one in movements]
+        yield from _row(f"  {WORDS[part]}", cells)
 
 
 def _best_partner(movement: Movement) -> str:

@@ -18,6 +18,7 @@ from setwright.report.phrases import (
     serves,
     stops,
 )
+from setwright.report.working import beside, figure, gives_out, hardest, trust
 from setwright.report.wrapping import WIDTH, wrapped
 
 FORMAT: Final = "setwright-move/1"
@@ -26,8 +27,8 @@ LISTED: Final = 4
 """How many partners are named; choice."""
 
 TABLE_HEAD: Final = (
-    "             along its line   length, % of range   loaded           counts",
-    "             (lever)          start    end         long    short    a hard set",
+    "             work     along its line  length, %      loaded         counts",
+    "             0-100    (lever)         start    end   long    short  a hard set",
 )
 STRIP_HEAD: Final = "shortest         1/3          2/3        longest"
 STRIP_KEY: Final = ". not used   - moved, not loaded   = some   # much   | ends here"
@@ -81,11 +82,14 @@ def _scored(movement: Mapping[str, Any]) -> list[str]:
         "",
         _labelled("Midline", _midline(movement["past_midline"])),
         _labelled("Line", _line(movement)),
+        _labelled("Others", beside(movement)),
+        _labelled("Limit", gives_out(movement)),
         _labelled("Share", _shares(movement["parts"])),
         _labelled("Resists", _resists(movement["resistance"])),
         _labelled("Arm", _arm(movement["extremes"])),
         *_for_the_floor(movement),
         "",
+        *(_labelled("Trust" if not n else "", told) for n, told in enumerate(trust(movement))),
         wrapped(MODEL_NOTE),
     ]
 
@@ -103,11 +107,11 @@ def _counted(movement: Mapping[str, Any]) -> list[str]:
 
 
 def _in_words(movement: Mapping[str, Any]) -> str:
-    """The plain sentence: line, loaded long and short, midline, what finishes it."""
+    """The plain sentence: line, work, loaded long and short, midline, what finishes it."""
     line = movement["line"]
     follows = "follows no line of the chest" if line == "none" else f"follows the {line} line"
     hand = f"the hand {stops(movement['past_midline']['hand_cm'])}"
-    return f"{follows}; {loaded(movement['parts'])}; {hand}{_finish(movement)}."
+    return f"{follows}; {hardest(movement)}; {loaded(movement['parts'])}; {hand}{_finish(movement)}."
 
 
 def _finish(movement: Mapping[str, Any]) -> str:
@@ -154,7 +158,8 @@ def _table(parts: Mapping[str, Any]) -> list[str]:
         one = parts[part]
         start, end, dose = f"{one['length_start']:.0f}", f"{one['length_end']:.0f}", f"{one['dose']:g}"
         long, short = load_word(part, one, "long"), load_word(part, one, "short")
-        rows.append(f"{part:<13}{lever(one):<17}{start:>5}{end:>7}         {long:<8}{short:<9}{dose}")
+        along = f"{figure(one):<9}{lever(one):<16}"
+        rows.append(f"{part:<13}{along}{start:>5}{end:>7}   {long:<8}{short:<7}{dose}")
     return [*TABLE_HEAD, *rows]
 
 
@@ -176,7 +181,7 @@ def _for_the_floor(movement: Mapping[str, Any]) -> list[str]:
 
 
 def _labelled(label: str, text: str) -> str:
-    return wrapped(text, f"{label}:".ljust(len(INDENT)), INDENT)
+    return wrapped(text, f"{label}:".ljust(len(INDENT)) if label else INDENT, INDENT)
 
 
 def _pattern(movement: Mapping[str, Any]) -> str:

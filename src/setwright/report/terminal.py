@@ -9,6 +9,7 @@ from setwright.findings import Finding, Level
 from setwright.library.table import MODEL_NOTE
 from setwright.model.plan import Week
 from setwright.places import Source
+from setwright.report.working import work_in
 from setwright.report.wrapping import WIDTH, plain, wrapped
 from setwright.rules.aims import training
 from setwright.rules.matrix import Cell
@@ -97,6 +98,8 @@ def _sums(checked: Checked) -> Iterator[str]:
     if muscles:
         yield wrapped(f"Sets a muscle, helpers half (pelland2024, abstract): {muscles}.")
     if checked.matrix:
+        if worked := work_in(coverage):
+            yield wrapped(worked)
         yield MODEL_NOTE
 
 

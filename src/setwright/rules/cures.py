@@ -1,6 +1,6 @@
 """Changes that close a finding: a movement at hand, with its dose, its minutes and its place."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from typing import Final
 
 from setwright.coverage import Movement, Part, SessionCover, Work
@@ -13,6 +13,11 @@ SETS: Final = 3
 REPS: Final = {"heavy": 8, "moderate": 10, "light": 12}
 RIR: Final = {"heavy": 2, "moderate": 2, "light": 1}
 """Dose of a proposed movement: sets, repetitions and repetitions in reserve by class (choice, no source)."""
+
+CLEARLY: Final = 10.0
+"""Points of work that tell two movements apart (choice: a tenth of the scale)."""
+
+Rank = tuple[int, ...]
 
 PULLS_TO_PROPOSE: Final = (
     "chest-supported-dumbbell-row", "close-grip-seated-cable-row", "bench-pull", "one-arm-dumbbell-row",
@@ -35,11 +40,8 @@ def long_for(case: Case, part: Part) -> Movement | None:
 
 def short_for(case: Case, part: Part) -> Movement | None:
     """A movement at hand that loads a part short: a crossing move first, then one of the part's line."""
-    return min(
-        _loading_short(case, part),
-        key=lambda m: (not m["crossing"], part not in m["serves"], m["sides"] != "both"),
-        default=None,
-    )
+    short = list(_loading_short(case, part))
+    return _hardest(part, short, lambda m: (m["crossing"], part in m["serves"], m["sides"] == "both"))
 
 
 def finishing(case: Case, press: Work) -> Movement | None:
@@ -112,7 +114,26 @@ def _hands_meet(movement: Movement) -> bool:
 
 
 def _best(case: Case, part: Part, movements: list[Movement]) -> Movement | None:
-    """The hardest; of equals the one whose own line is the part's; of equals the first in the library."""
-    return max(
-        movements, key=lambda m: (CLASSES.index(case.means.load_class(m)), m["line"] == part), default=None
-    )
+    """The heaviest; of equals one whose own line is the part's; of equals one that loads it long."""
+
+    def rank(movement: Movement) -> Rank:
+        heaviness = CLASSES.index(case.means.load_class(movement))
+        return heaviness, movement["line"] == part, movement["parts"][part]["loaded_long"] == "yes"
+
+    return _hardest(part, movements, rank)
+
+
+def _hardest(part: Part, movements: list[Movement], rank: Callable[[Movement], Rank]) -> Movement | None:
+    """Of those that rank highest the first, unless a later one works the part clearly harder."""
+    top = max(map(rank, movements), default=None)
+    best: Movement | None = None
+    for movement in movements:
+        if rank(movement) == top and (best is None or _work(movement, part) - _work(best, part) >= CLEARLY):
+            best = movement
+    return best
+
+
+def _work(movement: Movement, part: Part) -> float:
+    """Work on a part, 0 to 100; 0 where it can't be trusted."""
+    figures = movement["parts"][part]
+    return float(figures["work"]) if figures["trust"] == "solid" else 0.0
