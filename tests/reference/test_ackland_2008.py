@@ -8,7 +8,16 @@ are tested.
 
 import numpy as np
 
-from tests.reference.model import CLAVICULAR, COSTAL, FORWARD, SIDEWAYS, STERNAL, raising
+from tests.reference.model import (
+    CLAVICULAR,
+    COSTAL,
+    FORWARD,
+    SCAPULAR,
+    SIDEWAYS,
+    STERNAL,
+    all_raising,
+    raising,
+)
 
 ANGLES = np.arange(0.0, 121.0, 10.0)
 
@@ -28,3 +37,25 @@ def test_the_superior_part_is_the_best_flexor_of_the_three() -> None:
 
 def test_the_inferior_part_extends() -> None:
     assert raising(FORWARD, ANGLES).mean(axis=0)[COSTAL] < -10
+
+
+def test_the_side_deltoid_lifts_everywhere_and_the_front_deltoid_from_40_deg() -> None:
+    arms = all_raising(SIDEWAYS, ANGLES)
+    assert arms["deltoid_middle"].min() > 20
+    assert arms["deltoid_anterior"][ANGLES >= 50].min() > 0
+
+
+def test_teres_major_and_latissimus_are_among_the_best_adductors() -> None:
+    arms = {part: -values.mean() for part, values in all_raising(SIDEWAYS, ANGLES).items()}
+    best = sorted(arms, key=lambda part: -arms[part])[:5]
+    assert {"teres_major", "latissimus_dorsi"} <= set(best)
+
+
+def test_teres_major_and_the_rear_deltoid_extend_most() -> None:
+    arms = {part: -values.mean() for part, values in all_raising(FORWARD, ANGLES).items()}
+    assert set(sorted(arms, key=lambda part: -arms[part])[:3]) >= {"teres_major", "deltoid_posterior"}
+
+
+def test_the_rear_deltoid_lowers_the_arm_in_the_plane_of_the_scapula() -> None:
+    """Ten cadavers, Clin Biomech (read: abstract; its year and authors were not on the page)."""
+    assert all_raising(SCAPULAR, ANGLES)["deltoid_posterior"].max() < 0
