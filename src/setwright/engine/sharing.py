@@ -88,12 +88,14 @@ def _largest_load(joint: Joint, need: Floats) -> Floats:
     generators = np.concatenate([joint.moments, reserve], axis=1)
     one, other = np.array(list(combinations(range(generators.shape[1]), 2))).T
     normals = cross(generators[:, one], generators[:, other])
-    asked = normals @ need[..., None]
-    along = (normals * np.sign(asked)) @ generators.transpose(0, 2, 1)
-    width = np.maximum(along[..., :-1], 0).sum(axis=-1) + np.abs(along[..., -1])
-    width[width < NO_WIDTH * np.abs(along).sum(axis=-1)] = 0
-    asked = np.abs(asked[..., 0])
-    ratio = np.divide(width, asked, out=np.full_like(width, np.inf), where=asked > 0)
+    asked = (normals @ need[..., None])[..., 0]
+    along = np.abs(normals @ generators.transpose(0, 2, 1))
+    whole = along.sum(axis=-1)
+    # A part reaches from 0 to its moment and the reserve both ways: half of all, shifted towards the need.
+    shift = np.sign(asked) * (normals @ joint.moments.sum(axis=1)[..., None])[..., 0]
+    width = (whole + along[..., -1] + shift) / 2
+    width[width < NO_WIDTH * whole] = 0
+    ratio = np.divide(width, np.abs(asked), out=np.full_like(width, np.inf), where=asked != 0)
     least: Floats = ratio.min(axis=-1)
     return least
 
