@@ -12,6 +12,8 @@ import pytest
 
 from setwright.engine.frames import cross, elbow_direction, turned, unit
 from setwright.engine.geometry import Chest, geometry
+from setwright.engine.girdle import girdle
+from setwright.engine.muscles import model_muscles, other_strands
 from setwright.engine.wrapping import over_chest, round_head
 
 RADIUS = 0.03
@@ -69,6 +71,24 @@ def test_round_the_head_lengths_and_moment_arms_agree(strand: int) -> None:
         assert -data.ten_J.ravel()[:3] == pytest.approx(moment, abs=1e-4)
     assert sum(touched) >= 3
     assert not all(touched)
+
+
+@pytest.mark.parametrize("strand", range(22))
+def test_the_other_strands_take_the_shorter_way_round_their_spheres(strand: int) -> None:
+    """The joint and the scapula stand still here; only the humerus turns, as in MuJoCo's scene."""
+    muscles, still = model_muscles(), girdle(elbow_direction(30.0, 60.0), 0.0, geometry())
+    joint = still.AC + still.scapula @ muscles.origin[strand]
+    origin = (joint if muscles.on_scapula[strand] else muscles.origin[strand]) - still.GH
+    sites = {"origin": numbers(origin), "insertion": numbers(muscles.insertion[strand]), "side": "0 0 0"}
+    scene = SPHERE.format(radius=muscles.radius[strand], **sites).replace(' sidesite="side"', "")
+    model = mujoco.MjModel.from_xml_string(scene)
+    data = mujoco.MjData(model)
+    for frame in turned(10.0, elbow_direction(PLANES, ELEVATIONS)):
+        mujoco.mju_mat2Quat(data.qpos, frame.ravel())
+        mujoco.mj_forward(model, data)
+        ours = other_strands(frame, still, muscles)
+        assert data.ten_length[0] == pytest.approx(ours.length[strand], abs=1e-4)
+        assert -data.ten_J.ravel()[:3] == pytest.approx(frame.T @ ours.moment[strand], abs=1e-4)
 
 
 def test_over_a_round_chest_lengths_and_pulls_agree() -> None:
