@@ -30,7 +30,7 @@ def one_line(text: str) -> str:
 def test_the_first_lines_say_it_in_plain_words() -> None:
     assert one_line(told("flat-barbell-bench-press")).startswith(
         "flat barbell bench press: follows the sternal line; the clavicular part of the chest works "
-        "hardest, the front deltoid about as hard; loaded long: clavicular and sternal; "
+        "hardest, the front deltoid about as hard (soft); loaded long: clavicular and sternal; "
         "loaded short: none; the hand stops 36 cm short of the midline; "
         "the level cable crossover finishes it."
     )

@@ -18,10 +18,10 @@ def movement(key: str, **changed: Any) -> dict[str, Any]:
     [
         (
             "incline-45-barbell-bench-press",
-            "the clavicular part of the chest works hardest, the front deltoid harder still",
+            "the clavicular part of the chest works hardest, the front deltoid harder still (soft)",
         ),
-        ("parallel-bar-dip-leaning", "the sternal and costal parts of the chest work hardest"),
-        ("bench-pull", "the chest hardly works, the rear deltoid hardest"),
+        ("parallel-bar-dip-leaning", "the sternal and costal parts of the chest work hardest (soft)"),
+        ("bench-pull", "the chest hardly works, the rear deltoid hardest (soft)"),
         ("dumbbell-pullover", "work not told"),
     ],
 )

@@ -36,3 +36,14 @@ def test_nothing_is_left_out_when_everything_comes_first() -> None:
     assert all(
         f.change.endswith("Monday has 0 min left)") for f in checked(text).findings if "about" in f.change
     )
+
+
+def proposed(rule: str, *lines: str) -> str:
+    found = checked(week("\n".join(["Monday", *lines]), top="focus: [chest]\n")).findings
+    return next(f.change for f in found if f.rule == rule)
+
+
+def test_of_equal_lifts_the_one_that_works_the_part_clearly_harder_is_proposed() -> None:
+    """On the sternal part machine chest press 59, flat barbell press 41; the wide grip's 46 is a tie."""
+    change = proposed("crossing-work-only", "level cable crossover: 4 x 12 at 1 RIR")
+    assert "machine chest press" in change

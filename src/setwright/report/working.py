@@ -35,14 +35,14 @@ WEAKEST: Final = {
 
 
 def hardest(movement: Movement) -> str:
-    """Which part of the chest works hardest, and which other part harder still, in a phrase."""
+    """Which part of the chest works hardest, and which other part harder still, in a phrase marked soft."""
     if movement["refused"]:
         return "work not told"
     chest = {part: movement["parts"][part]["work"] for part in PARTS}
     others = {part: movement["other_parts"][part]["work"] for part in LEADING}
     best, other = max(chest, key=lambda part: chest[part]), max(others, key=lambda part: others[part])
     if chest[best] < TOLD_FROM:
-        return f"the chest hardly works, the {WORDS[other]} hardest"
+        return f"the chest hardly works, the {WORDS[other]} hardest (soft)"
     alike = [part for part in PARTS if chest[best] - chest[part] < TIE]
     said = f"the {joined(alike, 'and')} part{'s' if len(alike) > 1 else ''} of the chest"
     verb = f"work{'' if len(alike) > 1 else 's'} hardest"
@@ -50,7 +50,7 @@ def hardest(movement: Movement) -> str:
     harder = (
         "" if ahead <= -TIE else f", the {WORDS[other]} {'harder still' if ahead >= TIE else 'about as hard'}"
     )
-    return f"{said} {verb}{harder}"
+    return f"{said} {verb}{harder} (soft)"
 
 
 def figure(part: Mapping[str, Any]) -> str:
