@@ -37,7 +37,7 @@ NO_WIDTH: Final = 1e-12
 ROUNDING: Final = 1e-14
 """Share of the dual below which its fall cannot be told from rounding."""
 
-LEAST_WEIGHT, MOST_WEIGHT = 1e-6, 1.0
+FIRST_WEIGHT, LEAST_WEIGHT, MOST_WEIGHT = 1e-6, 1e-10, 1.0
 """Weight of the clipped parts in the Hessian, so that it never gets singular (choice) ..."""
 
 HEAVIER, LIGHTER = 10.0, 0.2
@@ -111,7 +111,7 @@ def activations(joint: Joint, need: Floats) -> Floats:
     [[0.5, 0.25, 0.0]]
     """
     found = np.zeros(joint.moments.shape[:2])
-    open_, y, weight = np.arange(len(need)), np.zeros_like(need), np.full(len(need), LEAST_WEIGHT)
+    open_, y, weight = np.arange(len(need)), np.zeros_like(need), np.full(len(need), FIRST_WEIGHT)
     for _ in range(ROUNDS):
         here, asked = joint.of(open_), need[open_]
         drive = _drive(here, y)
