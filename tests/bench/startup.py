@@ -15,8 +15,10 @@ from pathlib import Path
 from tempfile import TemporaryDirectory
 
 RUNS = 20
-LARGEST_RATIO = 1.15
-"""Median of the ratios, round by round (a goal of ours)."""
+GOAL = 1.15
+"""Median of the ratios, round by round."""
+GATE = 1.30
+"""Above this the benchmark fails: the goal and three times the spread seen on a busy machine (0.05)."""
 
 IMPORTS = "import typer, yaml, setwright.model.plan"
 FLOOR = f"""
@@ -101,8 +103,8 @@ def main() -> bool:
         plan = Path(folder) / "week.yaml"
         plan.write_text(long_week(), encoding="utf-8")
         ratio = measured(plan)
-        if ratio > LARGEST_RATIO:
+        if ratio > GOAL:
             print(f"start-up ratio {ratio:.2f}, measured again")
             ratio = measured(plan)
-    print(f"start-up ratio {ratio:.2f} (at most {LARGEST_RATIO})")
-    return ratio <= LARGEST_RATIO
+    print(f"start-up ratio {ratio:.2f} (goal {GOAL:.2f}, fails above {GATE:.2f})")
+    return ratio <= GATE
