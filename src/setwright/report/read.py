@@ -33,9 +33,13 @@ def _week(week: Week) -> Iterator[str]:
         yield _block(session_head(session), session_lines(session, habits))
 
 
+def _unwritten_aim(week: Week) -> str:
+    return "what the focus says" if week.focus else "general"
+
+
 def _in_force(week: Week) -> Iterator[str]:
     """What was written at the top, and the answers in force where nothing was."""
-    yield f"aim: {week.aim}" if week.aim else "aim: none written, so general"
+    yield f"aim: {week.aim}" if week.aim else f"aim: none written, so {_unwritten_aim(week)}"
     for name in ("sport", "level"):
         if getattr(week, name):
             yield f"{name}: {getattr(week, name)}"
