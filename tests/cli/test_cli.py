@@ -1,5 +1,6 @@
 """The command line as a coach meets it: exit statuses, one-sentence stops, nothing heavy loaded."""
 
+import gc
 import json
 import subprocess
 import sys
@@ -9,7 +10,7 @@ import pytest
 from typer.testing import CliRunner, Result
 
 from setwright import __version__
-from setwright.cli import app
+from setwright.cli import app, main
 
 ROOT = Path(__file__).parents[2]
 CREW = ROOT / "examples" / "skerrow-bay"
@@ -126,6 +127,28 @@ def test_no_sheet_of_a_plan_with_errors(tmp_path: Path) -> None:
     assert not (tmp_path / "out").exists()
 
 
+def test_short_lines_and_annotations_name_the_place() -> None:
+    flawed = str(CREW / "week-flawed.yaml")
+    assert f"{flawed}:17:9: gap heavy-line-not-finished: " in run("check", flawed, "--format", "short").output
+    assert "::warning file=" in run("check", flawed, "--format", "github").output
+
+
+def test_several_plans_in_one_run() -> None:
+    plans = [str(CREW / name) for name in ("week-good.yaml", "week-flawed.yaml")]
+    report = json.loads(run("check", *plans, "--format", "json").output)
+    assert report["files"] == plans
+    assert {finding["file"] for finding in report["findings"]} == {plans[1]}
+
+
+def test_the_program_itself_runs(capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(sys, "argv", ["setwright", "--version"])
+    with pytest.raises(SystemExit) as left:
+        main()
+    gc.enable()
+    assert left.value.code == 0
+    assert capsys.readouterr().out == f"setwright {__version__}\n"
+
+
 def test_fail_on_chooses_what_counts() -> None:
     flawed = str(CREW / "week-flawed.yaml")
     assert run("check", flawed, "--fail-on", "error").exit_code == 0
@@ -140,7 +163,7 @@ def test_explain_an_unknown_rule_names_the_nearest() -> None:
 
 def test_check_loads_nothing_heavy() -> None:
     code = (
-        "import sys; from setwright.cli import app\n"
+        "import sys; from setwright.cli import app, main\n"
         f"try: app(['check', {str(CREW / 'week-flawed.yaml')!r}])\n"
         "except SystemExit: pass\n"
         "print('\\n'.join(sys.modules), file=sys.stderr)"
