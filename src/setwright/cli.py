@@ -27,13 +27,23 @@ def _stop(message: str) -> NoReturn:
 
 
 def _plan_text(file: Path) -> str:
-    """The text of a plan, or the end of the command."""
-    from setwright.files import CannotRun, read_text
+    """The text of a plan, "-" being standard input, or the end of the command."""
+    from setwright.files import CannotRun, decode, read_text
 
     try:
-        return read_text(file)
+        return decode(sys.stdin.buffer.read(), "standard input") if str(file) == "-" else read_text(file)
     except CannotRun as stop:
         _stop(str(stop))
+
+
+def _plans(named: list[Path]) -> list[Path]:
+    """The plan files named, folders replaced by the plans in them."""
+    from setwright.files import plans_in
+
+    plans = [plan for one in named for plan in (plans_in(one) if one.is_dir() else [one])]
+    if not plans:
+        _stop(f"there is no plan in {named[0]}: a plan is a .yaml file with a line `plan: its name`")
+    return plans
 
 
 def _checked(file: Path) -> "Checked":
@@ -72,7 +82,12 @@ def setwright(
 
 @app.command(epilog="Example:  setwright check week-3.yaml --format short")
 def check(
-    files: Annotated[list[Path], typer.Argument(metavar="FILE...", help="Plan files (YAML).")],
+    files: Annotated[
+        list[Path],
+        typer.Argument(
+            metavar="FILE|FOLDER|-...", help="Plan files (YAML), folders of them, - for standard input."
+        ),
+    ],
     form: Annotated[
         Literal["text", "short", "json", "github"], typer.Option("--format", help="How findings are printed.")
     ] = "text",
@@ -91,7 +106,7 @@ def check(
     """
     from setwright.findings import Level, exit_status
 
-    checked = [_checked(file) for file in files]
+    checked = [_checked(file) for file in _plans(files)]
     if form == "text":
         from setwright.report import terminal
 

@@ -49,6 +49,12 @@ def decode(raw: bytes, name: str) -> str:
     return text
 
 
+def plans_in(folder: Path) -> list[Path]:
+    """The plans of a folder in the order of their names: YAML files with a line that starts with "plan:"."""
+    files = sorted(path for path in folder.iterdir() if path.suffix in {".yaml", ".yml"} and path.is_file())
+    return [path for path in files if "\nplan:" in "\n" + (read_beside(path, path.name) or "plan:")]
+
+
 def read_beside(plan: Path, name: str) -> str | None:
     """The text of a file that a plan names, looked up beside the plan; None when it can't be read."""
     try:
