@@ -23,6 +23,17 @@ def test_a_file_that_may_not_be_opened_is_one_sentence(
 
 
 def test_a_missing_file_beside_a_plan_is_none(tmp_path: Path) -> None:
+    for name in ("squad.yaml", "x" * 5000, "a\0b"):
+        assert read_beside(tmp_path / "week.yaml", name) is None
+
+
+def test_a_file_beside_a_plan_that_is_no_text_is_none(tmp_path: Path) -> None:
+    (tmp_path / "squad.yaml").write_bytes(b"caf\xe9")
+    assert read_beside(tmp_path / "week.yaml", "squad.yaml") is None
+
+
+def test_a_pipe_beside_a_plan_is_not_opened(tmp_path: Path) -> None:
+    os.mkfifo(tmp_path / "squad.yaml")
     assert read_beside(tmp_path / "week.yaml", "squad.yaml") is None
 
 

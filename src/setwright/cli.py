@@ -40,7 +40,7 @@ def _plans(named: list[Path]) -> list[Path]:
     """The plan files named, folders replaced by the plans in them."""
     from setwright.files import plans_in
 
-    plans = [plan for one in named for plan in (plans_in(one) if one.is_dir() else [one])]
+    plans = [plan for one in named for plan in plans_in(one)]
     if not plans:
         _stop(f"there is no plan in {named[0]}: a plan is a .yaml file with a line `plan: its name`")
     return plans
