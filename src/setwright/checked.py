@@ -5,9 +5,9 @@ from typing import NamedTuple
 
 from setwright.coverage import Coverage, cover
 from setwright.findings import Finding, Level, in_order
-from setwright.own.plan import read_plan
 from setwright.library.table import Library
 from setwright.model.plan import Week
+from setwright.own.plan import read_plan
 from setwright.places import Source
 from setwright.reading.text_rules import TEXT_RULES
 from setwright.rules.aims import AimInForce, aim_in_force

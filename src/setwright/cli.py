@@ -68,6 +68,18 @@ def _movements(plan: Path | None, athlete: str | None) -> "Sized":
         _stop(str(stop))
 
 
+def _key(name: str, movements: "Sized") -> str:
+    """The key of a movement, or the end of the command."""
+    from setwright.report.move import not_found
+
+    match = movements.table.find(name)
+    if name in movements.unread:
+        _stop(f"{name} can't be read as written; `setwright check` and the plan say why")
+    if match.key is None:
+        _stop(not_found(name, match))
+    return match.key
+
+
 def _in_colour() -> bool:
     """Colour only on a terminal, and never against NO_COLOR (https://no-color.org)."""
     import os
@@ -166,14 +178,7 @@ def move(
 
     movements = _movements(plan, athlete)
     table = movements.table
-    keys = []
-    for name in names or ():
-        match = table.find(name)
-        if name in movements.unread:
-            _stop(f"{name} can't be read; `setwright check {plan}` says why")
-        if match.key is None:
-            _stop(moves.not_found(name, match))
-        keys.append(match.key)
+    keys = [_key(name, movements) for name in names or ()]
     if picture is not None:
         if len(keys) != 1:
             _stop("--picture draws one movement: name one")

@@ -1,6 +1,6 @@
 """Movements of a coach's own, as typed: like another one, by postures of the arm, or by muscles only."""
 
-from typing import Literal
+from typing import Final, Literal
 
 from setwright.places import Place
 from setwright.reading.frozen import Frozen
@@ -89,5 +89,5 @@ class OwnMovement(Frozen):
         return tuple(key for key in CHANGES if key in self.places)
 
 
-CHANGES = ("bench", "arch", "grip", "pulley", "hands raised")
-"""Keys that change the arm path of a movement."""
+CHANGES: Final = ("torso", "bench", "arch", "load pulls", "grip", "pulley", "hands raised")
+"""Keys that change the arm path of a movement, in the order in which they are applied."""

@@ -7,17 +7,18 @@ from typing import Final
 import numpy as np
 
 from setwright.engine.paths import SAMPLES, arm_paths
-from setwright.library.rows import ElbowKey, ElbowPath, HandKey, HandPath, Path, Row
+from setwright.library.rows import ElbowKey, HandKey, HandPath, Path, Row
 from setwright.model.own import OwnMovement, Vector
 from setwright.own.body import CM_A_METRE, Size
 from setwright.own.fault import Unfit
+from setwright.own.postures import force_of
 
 NOTCH_M: Final = 1.4
-"""Height of the notch above the breastbone of a model that stands (choice: as deep as the library's floor pivot)."""
+"""Height of the notch of a model that stands (choice: the library's floor pivot lies as deep)."""
 
 FEET_TO_SHOULDER_M: Final = 1.4
 SHOULDER_OVER_HANDS_M: Final = 0.195
-"""With these a trunk on hands on the floor lies at -82 deg, on a box of 60 cm at -55: the library's own push-ups (choice)."""
+"""With these a trunk leans as in the library: -82 deg, hands on the floor; -55, on a 60 cm box (choice)."""
 
 UPRIGHT_DEG: Final = 15.0
 """Lean up to which the floor is where it is for a lifter who stands (choice)."""
@@ -39,6 +40,19 @@ def changed(row: Row, own: OwnMovement, size: Size) -> Path:
         if isinstance(path, HandPath) and isinstance(row.path, HandPath)
         else path
     )
+
+
+def _torso(path: Path, _row: Row, own: OwnMovement, _: Size) -> Path:
+    """The trunk at another angle, the arms moving against it as before."""
+    assert own.recline is not None
+    return _leant(path, own.recline)
+
+
+def _load_pulls(path: Path, row: Row, own: OwnMovement, size: Size) -> Path:
+    """Another load on the same way of the arm."""
+    assert own.pull is not None
+    pattern = own.pattern.text.casefold() if own.pattern else row.pattern
+    return path.model_copy(update={"force": force_of(own.pull, pattern, size)})
 
 
 def _bench(path: Path, row: Row, own: OwnMovement, _: Size) -> Path:
@@ -68,17 +82,19 @@ def _grip(path: Path, row: Row, own: OwnMovement, size: Size) -> Path:
     return path.model_copy(update={"keys": keys})
 
 
-def _pulley(path: Path, row: Row, own: OwnMovement, size: Size) -> Path:
-    """The pulley at another height above the floor."""
+def pulley_at(path: Path, own: OwnMovement, size: Size) -> Path:
+    """The path with its pulley at the height that was written. Raises: Unfit."""
     assert own.pulley is not None
     point = path.force.point_m
     if path.force.kind != "toward point" or point is None:
-        raise _unfit(own, "pulley", f"nothing pulls a {row.name} toward a pulley")
+        raise _unfit(own, "pulley", "nothing pulls the hand toward a pulley")
     if abs(path.torso.recline_deg) > UPRIGHT_DEG or "seated" in path.torso.posture:
-        raise _unfit(
-            own, "pulley", f"a {row.name} is not done standing, so the floor is not at a known depth"
-        )
+        raise _unfit(own, "pulley", "it is not done standing, so nobody knows how deep the floor is")
     return _with_pulley(path, point, own.pulley / size.factor)
+
+
+def _pulley(path: Path, _row: Row, own: OwnMovement, size: Size) -> Path:
+    return pulley_at(path, own, size)
 
 
 def _with_pulley(path: Path, point: Vector, height: float) -> Path:
@@ -98,9 +114,7 @@ def _hands_raised(path: Path, row: Row, own: OwnMovement, size: Size) -> Path:
     """
     assert own.hands_raised is not None
     if "push-up" not in row.key or not path.force.kind.startswith("support"):
-        raise _unfit(
-            own, "hands raised", f"the hands of a {row.name} do not carry a body that lies on its toes"
-        )
+        raise _unfit(own, "hands raised", f"a {row.name} is no push-up")
     height = own.hands_raised / CM_A_METRE / size.factor + SHOULDER_OVER_HANDS_M
     if height >= FEET_TO_SHOULDER_M:
         raise _unfit(own, "hands raised", "the hands would be higher than the shoulders")
@@ -111,8 +125,10 @@ def _hands_raised(path: Path, row: Row, own: OwnMovement, size: Size) -> Path:
 
 
 _CHANGES: Final[Mapping[str, Callable[[Path, Row, OwnMovement, Size], Path]]] = {
+    "torso": _torso,
     "bench": _bench,
     "arch": _arch,
+    "load pulls": _load_pulls,
     "grip": _grip,
     "pulley": _pulley,
     "hands raised": _hands_raised,
@@ -154,7 +170,7 @@ def _reclined(path: Path, recline: float) -> Path:
 
 
 def _touch(start: Vector, joint: Sequence[float], turn: float) -> Vector:
-    """Where the hands start: as deep as before, as far along the trunk as a turn about the joint takes them."""
+    """Where the hands start: as deep as before, as far up the trunk as a turn about the joint takes them."""
     _, along, _ = _turned((start[0] - joint[0], start[1] - joint[1], 0.0), turn)
     return start[0], joint[1] + along, start[2]
 

@@ -39,7 +39,8 @@ def described(own: OwnMovement, found: Gathering) -> dict[str, Any]:
     return {
         "aliases": [], "read_only_aliases": [], "pattern": "", "implement": loaded_by, "needs": [],
         "bench_deg": None, "hands": "free", "sides": "both", "counting": COUNTED["reps"],
-        "load_kind": "bodyweight" if loaded_by == "bodyweight" else "external", "load_write": "as the plan says",
+        "load_kind": "bodyweight" if loaded_by == "bodyweight" else "external",
+        "load_write": "as the plan says",
         "class": "moderate", "class_why": "a movement of your own, taken as moderate", "load_ratio": None,
         "prime": [], "assist": [], "cautions": [], "easier": [], "harder": [], "scored": False,
         **_typed(own, found),

@@ -34,7 +34,7 @@ def path_of(own: OwnMovement, pattern: str, size: Size) -> ElbowPath:
     return ElbowPath(
         given="elbow",
         torso=Torso(posture="as typed", recline_deg=_recline(own)),
-        force=Force(kind=own.pull.kind, point_m=_point(own.pull, pattern, size)),
+        force=force_of(own.pull, pattern, size),
         keys=tuple(map(_key, own.path)),
     )
 
@@ -84,10 +84,15 @@ def _unit(vector: tuple[float, ...]) -> Vector:
     return x, y, z
 
 
-def _point(pull: Pull, pattern: str, size: Size) -> Vector | None:
+def force_of(pull: Pull, pattern: str, size: Size) -> Force:
+    """The load of a movement, at the model's size. Raises: Unfit."""
+    placed = pull.point is not None or pull.height is not None
+    point = _point(pull, pattern, size) if placed else None
+    return Force.model_validate({"kind": pull.kind, "point_m": point})
+
+
+def _point(pull: Pull, pattern: str, size: Size) -> Vector:
     """The pulley, metres at the model's size."""
-    if pull.kind != "toward point":
-        return None
     if pull.point is not None:
         x, y, z = (one / size.factor for one in pull.point)
         return x, y, z

@@ -14,7 +14,7 @@ from setwright.library.rows import Path, Row, load_rows
 from setwright.library.table import Library
 from setwright.model.own import OwnMovement
 from setwright.own.body import Size
-from setwright.own.changes import changed
+from setwright.own.changes import changed, pulley_at
 from setwright.own.entry import Entry, key_of
 from setwright.own.fault import Unfit
 from setwright.own.postures import path_of
@@ -28,8 +28,8 @@ OUT_OF_REACH_M: Final = 0.005
 
 
 HELPED: Final = (
-    "The load pulls the hand the way it goes, so it helps: the pulley is on the wrong side, behind the hand, or "
-    "the postures are not in the order of the lift."
+    "The load pulls the hand the way it goes, so it helps: the pulley is on the wrong side, behind the hand, "
+    "or the postures are not in the order of the lift."
 )
 
 
@@ -50,7 +50,7 @@ def scored(
     for own, base in paths:
         entry = entries[key_of(own)]
         try:
-            path = path_of(own, entry["pattern"], size) if base is None else _changed(rows[base], own, size)
+            path = _typed(own, entry["pattern"], size) if base is None else _changed(rows[base], own, size)
         except Unfit as fault:
             found.say(rules.OWN_CHANGE, fault.place, fault.message, fault.change)
             yield own, None
@@ -85,6 +85,11 @@ def _row(key: str, pattern: str, path: Path) -> Row:
 
 def _plain(sentence: str) -> str:
     return sentence[:1].lower() + sentence[1:].rstrip(".")
+
+
+def _typed(own: OwnMovement, pattern: str, size: Size) -> Path:
+    path = path_of(own, pattern, size)
+    return path if own.pulley is None else pulley_at(path, own, size)
 
 
 def _changed(row: Row, own: OwnMovement, size: Size) -> Path:

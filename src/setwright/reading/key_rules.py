@@ -174,7 +174,7 @@ OWN_CHANGE = TextRule(
 )
 OWN_NOT_SCORED = TextRule(
     "own-movement-not-scored",
-    "a movement of one's own that no arm can follow, that no load resists, or that the model can't be trusted with",
+    "a movement of one's own that no arm can follow, no load resists, or the model is not trusted with",
     "figures of such a movement would be wrong; it is counted by its muscles only",
     "movements:\n  wide press:\n    like: flat barbell bench press\n    grip: 150 cm",
     "movements:\n  wide press:\n    like: flat barbell bench press\n    grip: 80 cm",

@@ -19,10 +19,13 @@ STRAIGHT_DEG: Final = 5.0
 ROUND: Final = {"plane": (-90.0, 150.0), "up": (0.0, 180.0), "elbow": (0.0, 160.0)}
 """Degrees that a posture may name: what a shoulder and an elbow do (plane: the girdle's own limits)."""
 
-MUSCLE_KEYS: Final[Table] = {
-    "direct": Key("direct", lambda node, found: _words(node, found)),
-    "indirect": Key("indirect", lambda node, found: _words(node, found)),
-}
+
+def _words(node: Node, found: Gathering) -> tuple[Word, ...]:
+    return tuple(Word(text=name.text, place=name.place) for name in fields.placed_names(node, found))
+
+
+UNITS: Final = {"reps": "reps", "s": "s", "seconds": "s", "m": "m", "metres": "m", "steps": "steps"}
+MUSCLE_KEYS: Final[Table] = {"direct": Key("direct", _words), "indirect": Key("indirect", _words)}
 POSTURE_KEYS: Final[Table] = {
     "at": Key("at", fields.text),
     "plane": Key("plane", measures.degrees),
@@ -31,10 +34,6 @@ POSTURE_KEYS: Final[Table] = {
     "forearm": Key("forearm", forearm),
     "shoulders forward": Key("shoulders_forward", measures.degrees),
 }
-
-
-def _words(node: Node, found: Gathering) -> tuple[Word, ...]:
-    return tuple(Word(text=name.text, place=name.place) for name in fields.placed_names(node, found))
 
 
 def _word(node: Node, found: Gathering) -> Word | None:
@@ -104,7 +103,7 @@ KEYS: Final[Table] = {
     "sides": Key("sides", fields.one_of("way to work the sides", ("both", "one", "alternating"))),
     "counted in": Key(
         "counted_in",
-        fields.one_of("unit to count in", {"reps": "reps", "s": "s", "seconds": "s", "m": "m", "metres": "m", "steps": "steps"}),
+        fields.one_of("unit to count in", UNITS),
     ),
     "kit": Key("kit", fields.names),
     "cautions": Key("cautions", fields.texts),
@@ -151,30 +150,37 @@ def _own(name: Scalar, node: Node, found: Gathering) -> OwnMovement | None:
 
 
 def _is_whole(own: OwnMovement, found: Gathering) -> bool:
-    """Whether it is like another one, or has a path with its load, or has muscles; and none of them twice."""
-    said = [key for key in ("like", "path") if key in own.places]
-    if len(said) == 2:  # noqa: PLR2004 - both
+    """Whether it is like another one, or has a path with its load, or has muscles, and nothing is lost."""
+    if own.like and own.path:
+        message = f"{own.name} has a path and is like another movement"
         change = "keep `like:` with its changes, or `path:`"
-        found.say(
-            rules.OWN_UNFINISHED,
-            own.places["path"],
-            f"{own.name} has a path and is like another movement",
-            change,
-        )
+        found.say(rules.OWN_UNFINISHED, own.places["path"], message, change)
         return False
     if own.like:
         return True
-    missing = [key for key in ("pattern",) if key not in own.places]
-    if own.path:
-        missing += [key for key in ("load pulls",) if key not in own.places]
-        missing += ["torso"] if own.recline is None and own.bench is None else []
-    elif not own.direct and not own.indirect:
-        missing = ["like"]
+    lost = [key for key in own.changes if not own.path or key in GIVEN_BY_POSTURES]
+    missing = _missing(own)
     if missing:
-        found.say(
-            rules.OWN_UNFINISHED, own.place, f"{own.name} does not say `{missing[0]}`", _MISSING[missing[0]]
-        )
-    return not missing
+        message = f"{own.name} does not say `{missing[0]}`"
+        found.say(rules.OWN_UNFINISHED, own.place, message, _MISSING[missing[0]])
+    elif lost:
+        why = "its postures say where the hands are" if own.path else "it has no arm path"
+        message = f"{own.name}: {why}, so `{lost[0]}:` has nothing to change"
+        found.say(rules.OWN_CHANGE, own.places[lost[0]], message, f"take `{lost[0]}:` out, or write `like:`")
+    return not missing and not lost
+
+
+GIVEN_BY_POSTURES: Final = frozenset({"grip", "hands raised"})
+
+
+def _missing(own: OwnMovement) -> list[str]:
+    if not own.path and not own.direct and not own.indirect:
+        return ["like"]
+    missing = [] if own.pattern else ["pattern"]
+    if own.path:
+        missing += [] if own.pull else ["load pulls"]
+        missing += ["torso"] if own.recline is None and own.bench is None else []
+    return missing
 
 
 _MISSING: Final = {

@@ -20,14 +20,18 @@ _TORSO: Final = re.compile(
     rf"(incline|decline|bent over|lean(?:ing)? forward|lean(?:ing)? back) {_NUMBER}(?: ?(?:deg|degrees))?$"
 )
 _TOWARD: Final = re.compile(
-    r"toward(?:s)? (?:a |the )?(low|chest[- ]height|shoulder[- ]height|high) (?:pulley|anchor)(?: (.+))?$"
+    r"towards? (?:a |the )?(low|chest|shoulder|high)(?:[- ]height)? (?:pulley|anchor)(?: (.+))?$"
 )
 _STEP: Final = re.compile(rf"{_NUMBER} ?(cm|m) (.+)$")
 
 DIRECTIONS: Final[dict[str, Vector]] = {
-    "forward": (1, 0, 0), "back": (-1, 0, 0), "up": (0, 1, 0), "down": (0, -1, 0), "out": (0, 0, 1), "in": (0, 0, -1),
+    "forward": (1, 0, 0), "back": (-1, 0, 0),
+    "up": (0, 1, 0), "down": (0, -1, 0),
+    "out": (0, 0, 1), "in": (0, 0, -1),
 }  # fmt: skip
 """Where a forearm points, for a lifter who stands upright: forward, up and out of the right shoulder."""
+
+AXES: Final = ("forward", "up", "out")
 
 STEPS: Final[dict[str, Vector]] = {
     **DIRECTIONS, "in front": (1, 0, 0), "ahead": (1, 0, 0), "behind": (-1, 0, 0), "above": (0, 1, 0),
@@ -43,6 +47,10 @@ KINDS: Final = {
     "square to the trunk": "support square", "toward the other hand": "toward other hand",
 }  # fmt: skip
 """What a coach types, with the library's word for the direction of the load on the hand."""
+
+PIVOTING: Final = frozenset({"down on a pivoting bar", "down on a landmine"})
+FLOOR_PIVOT: Final[Vector] = (1.8, -1.4, 0.0)
+"""Place of the pivot, metres forward, up and out of the notch: that of the library's pivoting bar."""
 
 PULLS: Final = (
     "`down`, `up`, `against the motion`, `toward low pulley` or `toward 0.4 m behind, 1.2 m below, 0.9 m out`"
@@ -88,7 +96,7 @@ def forearm(node: Node, found: Gathering) -> Vector | None:
         if read[1] in DIRECTIONS:
             return DIRECTIONS[read[1]]
         parts, place = read[1].split(", "), read[0].place
-    if len(parts) == 3 and all(map(_SIGNED.match, parts)) and any(number(part) for part in parts):
+    if len(parts) == len(AXES) and all(map(_SIGNED.match, parts)) and any(number(part) for part in parts):
         forward, up, out = map(number, parts)
         return forward, up, out
     change = f"write {choice(DIRECTIONS)}, or three numbers: how far forward, up and out"
@@ -131,12 +139,13 @@ def pull(node: Node, found: Gathering) -> Pull | None:
     if read is None:
         return None
     typed, text = read
+    if text in PIVOTING:
+        return Pull(place=typed.place, kind="pivoting bar", point=FLOOR_PIVOT)
     if text in KINDS:
         return Pull(place=typed.place, kind=KINDS[text])
     match = _TOWARD.match(text)
     if match and match[2] in (None, *SIDES):
-        height = match[1].removesuffix("height").rstrip("- ")
-        return Pull(place=typed.place, kind="toward point", height=height, side=match[2])
+        return Pull(place=typed.place, kind="toward point", height=match[1], side=match[2])
     point = _point(text)
     if point:
         return Pull(place=typed.place, kind="toward point", point=point)
