@@ -7,10 +7,10 @@ import pytest
 
 from setwright.library.rows import ElbowPath, Row, load_rows
 from setwright.library.table import library
+from setwright.model.own import OwnMovement
 from setwright.own.body import model_size
 from setwright.own.entry import described
 from setwright.own.scoring import scored
-from setwright.model.own import OwnMovement
 from setwright.reading.gathering import Gathering
 from tests.own.weeks import own, read, typed
 

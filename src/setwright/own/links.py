@@ -26,10 +26,11 @@ def linked(shipped: Library, own: Mapping[str, Mapping[str, Any]], like: Mapping
             for one in partners
             if one["key"] == base and mine in own
         ]
+        acts_as = like.get(key, key)
         more += [
-            add[key]
-            for add in (one["partner_of"] for one in own.values() if "partner_of" in one)
-            if key in add
+            one["partner_of"][acts_as]
+            for one in own.values()
+            if acts_as in one.get("partner_of", ()) and acts_as not in own
         ]
         if more:
             changed[key] = {**entry, "partners": [*partners, *more]}

@@ -60,18 +60,14 @@ def scored(
         return
     arms = arm_paths([row.path for _, row in fit if row.path is not None])
     fields = scored_fields([row for _, row in fit])
-    for n, (own, _) in enumerate(fit):
-        entry = {**entries[key_of(own)], **fields[n], "scored": True}
-        why = _why_not(arms, n)
-        entry = entry if why is None else unscored(entry, why)
+    done = [_entry(entries[key_of(own)], fields[n], _why_not(arms, n)) for n, (own, _) in enumerate(fit)]
+    everything = {key: shipped.movement(key) for key in shipped.keys()}  # noqa: SIM118 - keys() of the library
+    everything |= {entry["key"]: entry for entry in done}
+    for (own, _), entry in zip(fit, done, strict=True):
         if entry["refused"]:
-            found.say(
-                rules.OWN_NOT_SCORED,
-                own.place,
-                f"{own.name} is not scored: {_plain(entry['refused'])}",
-                _MEND,
-            )
-        yield own, {**entry, **_partners(entry, shipped)}
+            message = f"{own.name} is not scored: {_plain(entry['refused'])}"
+            found.say(rules.OWN_NOT_SCORED, own.place, message, _MEND)
+        yield own, {**entry, **_partners(entry, everything)}
 
 
 _MEND: Final = "mend the posture, grip or pulley, or keep it: it then counts for its muscles only"
@@ -81,6 +77,11 @@ def _row(key: str, pattern: str, path: Path) -> Row:
     """What the engine asks of a row: what it is, and its path."""
     asked: dict[str, Any] = {"key": key, "pattern": pattern, "path": path}
     return Row.model_construct(**asked)
+
+
+def _entry(typed: Entry, fields: Entry, why_not: str | None) -> dict[str, Any]:
+    entry = {**typed, **fields, "scored": True}
+    return entry if why_not is None else unscored(entry, why_not)
 
 
 def _plain(sentence: str) -> str:
@@ -118,11 +119,10 @@ def unscored(entry: Entry, why: str) -> dict[str, Any]:
     return {**entry, "parts": parts, "serves": [], "crossing": False, "refused": why}
 
 
-def _partners(entry: Entry, shipped: Library) -> dict[str, Any]:
+def _partners(entry: Entry, everything: Mapping[str, Entry]) -> dict[str, Any]:
     """The movements that it finishes or is finished by, and itself as a partner of those."""
     if entry["refused"] or entry["line"] == NO_LINE or not (entry["crossing"] or entry["pattern"] in PRESSES):
         return {"partners": []}
-    everything = {key: shipped.movement(key) for key in shipped.keys()}  # noqa: SIM118 - keys() of the library
     others = {key: one for key, one in everything.items() if one["scored"] and _pairs(entry, one)}
     like = {key: likeness(_profile(entry), _profile(one)) for key, one in others.items()}
     same = {key: agree(entry["line"], one["line"]) for key, one in others.items()}

@@ -54,6 +54,7 @@ class _Builder:
         self.like: dict[str, str] = {}
         self._shipped = shipped
         self._found = found
+        self._names: set[str] = set()
         self._paths: list[tuple[OwnMovement, str | None]] = []
 
     def add(self, own: OwnMovement) -> None:
@@ -89,7 +90,8 @@ class _Builder:
     def _is_free(self, own: OwnMovement) -> bool:
         match = self._shipped.find(own.name)
         other = match.name if match.key and not match.stripped else None
-        taken = other or match.ask or key_of(own) in self.entries
+        taken = other or match.ask or fold(own.name) in self._names
+        self._names.add(fold(own.name))
         if taken:
             meant = f"the library's {other}" if other else "more than one movement"
             change = (
