@@ -2,8 +2,8 @@
 
 import textwrap
 
-from setwright.own.plan import read_plan
 from setwright.model.reader import WeekRead
+from setwright.own.plan import read_plan
 
 FILES = {"squad.yaml": "squad: Hall\n", "gym.yaml": "gym: Hall\n"}
 

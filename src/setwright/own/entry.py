@@ -1,5 +1,6 @@
 """A movement of a coach's own in the form of the library: plain data, without figures of the engine."""
 
+import re
 from collections.abc import Mapping
 from typing import Any, Final, get_args
 
@@ -15,6 +16,8 @@ Entry = Mapping[str, Any]
 COUNTED: Final = {"reps": "each rep once", "s": "seconds", "m": "metres", "steps": "steps"}
 """The library's sentence about counting for each unit."""
 
+_A_WIDTH: Final = re.compile(r"\d cm\b")
+
 
 def key_of(own: OwnMovement) -> str:
     """The key of a movement of one's own; the library has none that starts like it."""
@@ -22,7 +25,10 @@ def key_of(own: OwnMovement) -> str:
 
 
 def copied(own: OwnMovement, base: Entry, found: Gathering) -> dict[str, Any]:
-    """The entry of a movement that is like ``base``: everything of it but the names, and what was typed."""
+    """The entry of a movement that is like ``base``: everything of it but the names, and what was typed.
+
+    A caution about a width in cm does not hold for a grip of one's own.
+    """
     names: dict[str, Any] = {
         "aliases": [],
         "read_only_aliases": [],
@@ -30,7 +36,8 @@ def copied(own: OwnMovement, base: Entry, found: Gathering) -> dict[str, Any]:
         "harder": [],
         "load_ratio": None,
     }
-    return {**base, **names, **_typed(own, found)}
+    cautions = [one for one in base["cautions"] if own.grip is None or not _A_WIDTH.search(one)]
+    return {**base, **names, "cautions": cautions, **_typed(own, found)}
 
 
 def described(own: OwnMovement, found: Gathering) -> dict[str, Any]:
