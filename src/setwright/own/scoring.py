@@ -10,7 +10,7 @@ from setwright.engine.geometry import PARTS
 from setwright.engine.lines import NO_LINE, agree, likeness, ranked
 from setwright.engine.movement import scored_fields
 from setwright.engine.paths import ArmPaths, arm_paths
-from setwright.library.rows import Path, Row, load_rows
+from setwright.library.rows import Loading, Path, Row, load_rows
 from setwright.library.table import Library
 from setwright.model.own import OwnMovement
 from setwright.own.body import Size
@@ -55,7 +55,7 @@ def scored(
             found.say(rules.OWN_CHANGE, fault.place, fault.message, fault.change)
             yield own, None
         else:
-            fit.append((own, _row(base or key_of(own), entry["pattern"], path)))
+            fit.append((own, _row(base or key_of(own), entry, path)))
     if not fit:
         return
     arms = arm_paths([row.path for _, row in fit if row.path is not None])
@@ -73,9 +73,10 @@ def scored(
 _MEND: Final = "mend the posture, grip or pulley, or keep it: it then counts for its muscles only"
 
 
-def _row(key: str, pattern: str, path: Path) -> Row:
-    """What the engine asks of a row: what it is, and its path."""
-    asked: dict[str, Any] = {"key": key, "pattern": pattern, "path": path}
+def _row(key: str, entry: Entry, path: Path) -> Row:
+    """What the engine asks of a row: what it is, how heavy by equipment, and its path."""
+    loading = Loading.model_validate({"class": entry["class"], "why": entry["class_why"]})
+    asked: dict[str, Any] = {"key": key, "pattern": entry["pattern"], "loading": loading, "path": path}
     return Row.model_construct(**asked)
 
 

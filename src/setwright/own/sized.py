@@ -1,9 +1,12 @@
 """A movement's figures for a lifter of another size: lengths grow with the arm, angles and shares stay."""
 
 from collections.abc import Mapping
-from typing import Any
+from typing import Any, Final
 
 Movement = Mapping[str, Any]
+
+LENGTHS: Final = frozenset({"lever_mm", "hand_cm", "load_arm_cm"})
+"""Figures of the engine that are lengths of the lifter."""
 
 
 def sized(movement: Movement, factor: float) -> Movement:
@@ -13,14 +16,15 @@ def sized(movement: Movement, factor: float) -> Movement:
     """
     if not movement["scored"] or factor == 1:
         return movement
-    past = movement["past_midline"]
+    return {**_grown(movement, factor), "size": round(factor, 3)}
+
+
+def _grown(figures: Movement, factor: float) -> dict[str, Any]:
     return {
-        **movement,
-        "size": round(factor, 3),
-        "parts": {
-            part: {**one, "lever_mm": round(one["lever_mm"] * factor, 1)}
-            for part, one in movement["parts"].items()
-        },
-        "past_midline": {**past, "hand_cm": round(past["hand_cm"] * factor, 1)},
-        "load_arm_cm": round(movement["load_arm_cm"] * factor, 1),
+        name: _grown(value, factor)
+        if isinstance(value, Mapping)
+        else round(value * factor, 1)
+        if name in LENGTHS
+        else value
+        for name, value in figures.items()
     }
