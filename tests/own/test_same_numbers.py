@@ -10,7 +10,7 @@ from setwright.library.table import library
 from setwright.model.own import OwnMovement
 from setwright.own.body import model_size
 from setwright.own.entry import described
-from setwright.own.scoring import scored
+from setwright.own.scoring import scored, unscored
 from setwright.reading.gathering import Gathering
 from tests.own.weeks import own, read, typed
 
@@ -86,6 +86,21 @@ def _one(*forearm: str) -> str:
 
 def test_a_straight_arm_needs_no_forearm() -> None:
     assert own(_one("elbow: 0"))["extremes"]["elbow"] == {"min": 0.0, "max": 0.0}
+
+
+def test_what_is_not_scored_loses_every_mark_of_trust() -> None:
+    bench = library().movement("flat-barbell-bench-press")
+    marked = {
+        **bench,
+        "other_parts": {"deltoid_anterior": {"lever_mm": 31.0, "trust": "solid", "trust_why": None}},
+    }
+    told = unscored(marked, "The hand is out of reach.")
+    assert told["other_parts"]["deltoid_anterior"] == {
+        "lever_mm": 31.0, "trust": "not usable", "trust_why": "The hand is out of reach.",
+    }  # fmt: skip
+    assert told["serves"] == []
+    assert {part["dose"] for part in told["parts"].values()} == {0}
+    assert told["line"] == bench["line"]
 
 
 def test_nothing_to_score_asks_nothing() -> None:

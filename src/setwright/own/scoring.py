@@ -115,9 +115,17 @@ def _why_not(arms: ArmPaths, n: int) -> str | None:
 
 
 def unscored(entry: Entry, why: str) -> dict[str, Any]:
-    """The entry with its figures, serving and loading nothing."""
+    """The entry with its figures, none of them to be trusted, serving and loading nothing."""
     parts = {part: {**one, "serves": False, "dose": 0} for part, one in entry["parts"].items()}
-    return {**entry, "parts": parts, "serves": [], "crossing": False, "refused": why}
+    told = {**entry, "parts": parts, "serves": [], "crossing": False, "refused": why}
+    return _distrusted(told, why)
+
+
+def _distrusted(figures: Entry, why: str) -> dict[str, Any]:
+    """The figures with every mark of trust, wherever it stands, taken away."""
+    marks = {"trust": "not usable", "trust_why": why} if "trust" in figures else {}
+    inner = {name: _distrusted(value, why) for name, value in figures.items() if isinstance(value, Mapping)}
+    return {**figures, **inner, **marks}
 
 
 def _partners(entry: Entry, everything: Mapping[str, Entry]) -> dict[str, Any]:
