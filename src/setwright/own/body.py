@@ -14,7 +14,7 @@ SEXES: Final = {
     **dict.fromkeys(("female", "woman", "f", "w", "girl"), ("women",)),
 }
 BOTH: Final = ("men", "women")
-"""Without a word of sex, the middle of both means: the model's own arm has that length."""
+"""Without a word of sex, the middle of both means: the model's own arm is within 2 % of it."""
 
 LEAST: Final = 0.6
 MOST: Final = 1.4

@@ -16,6 +16,8 @@ Entry = Mapping[str, Any]
 COUNTED: Final = {"reps": "each rep once", "s": "seconds", "m": "metres", "steps": "steps"}
 """The library's sentence about counting for each unit."""
 
+_OTHER_WORDS: Final = {"press": "push", "row": "pull", "curl": "elbow flexion"}
+"""Words for a pattern that coaches type, with those of the library (common practice, no source)."""
 _A_WIDTH: Final = re.compile(r"\d cm\b")
 
 
@@ -82,7 +84,8 @@ def _known(word: Word | None, known: tuple[str, ...], what: str, found: Gatherin
     typed = " ".join(word.text.casefold().split())
     if typed in known:
         return typed
-    near = nearest(typed, known, most=3, least=0.4) or [one for one in known if typed in one]
+    meant = _OTHER_WORDS.get(typed, typed)
+    near = [one for one in known if meant in one] or nearest(typed, known, most=3)
     change = (
         f"write {' or '.join(f'`{one}`' for one in near)}" if near else f"write one of {', '.join(known)}"
     )

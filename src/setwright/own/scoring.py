@@ -86,7 +86,8 @@ def _entry(typed: Entry, fields: Entry, why_not: str | None) -> dict[str, Any]:
 
 
 def _plain(sentence: str) -> str:
-    return sentence[:1].lower() + sentence[1:].rstrip(".")
+    """A sentence of the engine as the end of another one."""
+    return (sentence[:1].lower() + sentence[1:]).removesuffix(".").removesuffix(": reported, not scored")
 
 
 def _typed(own: OwnMovement, pattern: str, size: Size) -> Path:
