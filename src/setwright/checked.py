@@ -5,8 +5,9 @@ from typing import NamedTuple
 
 from setwright.coverage import Coverage, cover
 from setwright.findings import Finding, Level, in_order
-from setwright.library.resolve import read_plan
+from setwright.library.table import Library
 from setwright.model.plan import Week
+from setwright.own.plan import read_plan
 from setwright.places import Source
 from setwright.reading.text_rules import TEXT_RULES
 from setwright.rules.aims import AimInForce, aim_in_force
@@ -23,7 +24,7 @@ class Checked(NamedTuple):
     ``findings`` are in the order of files and lines. ``matrix`` is empty in a week without chest.
     ``complete`` is False when part of the plan or of its files could not be read: counts may then be lower
     than what was typed. ``waiting``: the error is in the plan itself, so what the week leaves out is not
-    judged yet.
+    judged yet. ``table``: the library of the plan, its own movements in it.
     """
 
     file: str
@@ -36,16 +37,17 @@ class Checked(NamedTuple):
     sources: Mapping[str, Source]
     complete: bool
     waiting: bool = False
+    table: Library | None = None
 
 
 def check_plan(file: str, text: str, beside: Callable[[str], str | None]) -> Checked:
     """The plan in ``text`` read and judged; ``beside`` gives the text of files that the plan names."""
-    read = read_plan(file, text, beside)
+    read, table = read_plan(file, text, beside)
     if read.week is None:
         return Checked(
             file, None, None, None, (), tuple(in_order(read.findings)), (), read.sources, complete=False
         )
-    coverage = cover(read.week)
+    coverage = cover(read.week, table)
     aim = aim_in_force(read.week, coverage)
     waiting = any(f.level is Level.error and f.place.file == file for f in read.findings)
     verdict = judge(Case(coverage, aim, means(read.week), waiting), TEXT_RULES)
@@ -60,4 +62,5 @@ def check_plan(file: str, text: str, beside: Callable[[str], str | None]) -> Che
         sources=read.sources,
         complete=read.complete,
         waiting=waiting,
+        table=table,
     )

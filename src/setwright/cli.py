@@ -8,6 +8,7 @@ import typer
 
 if TYPE_CHECKING:
     from setwright.checked import Checked
+    from setwright.own.plan import Sized
 
 app = typer.Typer(
     name="setwright",
@@ -27,13 +28,23 @@ def _stop(message: str) -> NoReturn:
 
 
 def _plan_text(file: Path) -> str:
-    """The text of a plan, or the end of the command."""
-    from setwright.files import CannotRun, read_text
+    """The text of a plan, "-" being standard input, or the end of the command."""
+    from setwright.files import CannotRun, decode, read_text
 
     try:
-        return read_text(file)
+        return decode(sys.stdin.buffer.read(), "standard input") if str(file) == "-" else read_text(file)
     except CannotRun as stop:
         _stop(str(stop))
+
+
+def _plans(named: list[Path]) -> list[Path]:
+    """The plan files named, folders replaced by the plans in them."""
+    from setwright.files import plans_in
+
+    plans = [plan for one in named for plan in plans_in(one)]
+    if not plans:
+        _stop(f"there is no plan in {named[0]}: a plan is a .yaml file with a line `plan: its name`")
+    return plans
 
 
 def _checked(file: Path) -> "Checked":
@@ -44,6 +55,39 @@ def _checked(file: Path) -> "Checked":
     from setwright.files import read_beside
 
     return check_plan(str(file), _plan_text(file), partial(read_beside, file))
+
+
+def _movements(plan: Path | None, athlete: str | None) -> "Sized":
+    """The library, with a plan's own movements and at the size of one of its athletes."""
+    from functools import partial
+
+    from setwright.files import read_beside
+    from setwright.library.table import library
+    from setwright.model.reader import read_week
+    from setwright.own.body import NoSuchBody
+    from setwright.own.plan import NotToSize, Sized, sized_library
+
+    if plan is None:
+        if athlete is not None:
+            _stop("--for needs --plan and the plan that the athlete is in")
+        return Sized(library(), 1.0, ())
+    read = read_week(str(plan), _plan_text(plan), partial(read_beside, plan))
+    try:
+        return sized_library(read, athlete)
+    except (NotToSize, NoSuchBody) as stop:
+        _stop(str(stop))
+
+
+def _key(name: str, movements: "Sized") -> str:
+    """The key of a movement, or the end of the command."""
+    from setwright.report.move import not_found
+
+    match = movements.table.find(name)
+    if name in movements.unread:
+        _stop(f"{name} can't be read as written; `setwright check` and the plan say why")
+    if match.key is None:
+        _stop(not_found(name, match))
+    return match.key
 
 
 def _in_colour() -> bool:
@@ -72,7 +116,12 @@ def setwright(
 
 @app.command(epilog="Example:  setwright check week-3.yaml --format short")
 def check(
-    files: Annotated[list[Path], typer.Argument(metavar="FILE...", help="Plan files (YAML).")],
+    files: Annotated[
+        list[Path],
+        typer.Argument(
+            metavar="FILE|FOLDER|-...", help="Plan files (YAML), folders of them, - for standard input."
+        ),
+    ],
     form: Annotated[
         Literal["text", "short", "json", "github"], typer.Option("--format", help="How findings are printed.")
     ] = "text",
@@ -91,7 +140,7 @@ def check(
     """
     from setwright.findings import Level, exit_status
 
-    checked = [_checked(file) for file in files]
+    checked = [_checked(file) for file in _plans(files)]
     if form == "text":
         from setwright.report import terminal
 
@@ -114,11 +163,11 @@ def read(file: PlanFile) -> None:
 
     from setwright.files import read_beside
     from setwright.findings import exit_status
-    from setwright.library.resolve import read_plan
+    from setwright.own.plan import read_plan
     from setwright.report.read import read_text
 
-    plan = read_plan(str(file), _plan_text(file), partial(read_beside, file))
-    typer.echo(read_text(plan), nl=False)
+    plan, table = read_plan(str(file), _plan_text(file), partial(read_beside, file))
+    typer.echo(read_text(plan, table), nl=False)
     raise typer.Exit(exit_status(plan.findings))
 
 
@@ -131,33 +180,38 @@ def move(
     picture: Annotated[
         Path | None, typer.Option(metavar="FILE.svg", help="Also draw the movement's picture into this file.")
     ] = None,
+    plan: Annotated[
+        Path | None, typer.Option(metavar="FILE", help="Know the movements of this plan's own too.")
+    ] = None,
+    athlete: Annotated[
+        str | None, typer.Option("--for", metavar="NAME", help="Figures for this athlete of the plan.")
+    ] = None,
 ) -> None:
     """Explain one movement, compare several, or list them all."""
     from setwright.files import CannotRun, write_whole
-    from setwright.library.table import library
     from setwright.report import move as moves
 
-    table = library()
-    keys = []
-    for name in names or ():
-        match = table.find(name)
-        if match.key is None:
-            _stop(moves.not_found(name, match))
-        keys.append(match.key)
+    movements = _movements(plan, athlete)
+    table = movements.table
+    keys = [_key(name, movements) for name in names or ()]
     if picture is not None:
         if len(keys) != 1:
             _stop("--picture draws one movement: name one")
+        if table.movement(keys[0]).get("own"):
+            _stop("--picture draws movements of the library, not those of a plan's own")
         from setwright.sheets.figures import NoPicture, movement_picture_svg
 
         try:
             write_whole(picture, movement_picture_svg(keys[0]))
         except (CannotRun, NoPicture) as stop:
             _stop(str(stop))
-    chosen = [table.movement(key) for key in keys or table.keys()]
+    chosen = [movements.movement(key) for key in keys or table.keys()]
     if form == "json":
         typer.echo(moves.move_json(chosen), nl=False)
     elif keys:
         typer.echo(moves.move_text(chosen), nl=False)
+        if athlete is not None:
+            typer.echo(moves.sized_for(athlete, movements.factor), nl=False)
     else:
         typer.echo(moves.list_text(chosen), nl=False)
 

@@ -49,10 +49,22 @@ def decode(raw: bytes, name: str) -> str:
     return text
 
 
+def plans_in(path: Path) -> list[Path]:
+    """The plans of a folder by name (YAML files with a line that starts with "plan:"); a file is itself."""
+    if not os.path.isdir(path):  # noqa: PTH112  # unlike Path.is_dir it answers for names no file can have
+        return [path]
+    files = sorted(one for one in path.iterdir() if one.suffix in {".yaml", ".yml"} and one.is_file())
+    return [one for one in files if "\nplan:" in "\n" + (read_beside(one, one.name) or "plan:")]
+
+
 def read_beside(plan: Path, name: str) -> str | None:
-    """The text of a file that a plan names, looked up beside the plan; None when it can't be read."""
+    """The text of a file that a plan names, looked up beside the plan; None when it can't be read.
+
+    Only ordinary files are opened: a device or a pipe named in a plan could keep the command waiting.
+    """
+    beside = plan.parent / name
     try:
-        return read_text(plan.parent / name)
+        return read_text(beside) if os.path.isfile(beside) else None  # noqa: PTH113  # as in plans_in
     except CannotRun:
         return None
 

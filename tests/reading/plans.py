@@ -2,8 +2,8 @@
 
 import textwrap
 
-from setwright.library.resolve import read_plan
 from setwright.model.reader import WeekRead
+from setwright.own.plan import read_plan
 
 FILES = {"squad.yaml": "squad: Hall\n", "gym.yaml": "gym: Hall\n"}
 
@@ -20,7 +20,7 @@ def whole_plan(fragment: str) -> str:
 
 def read(text: str, files: dict[str, str] = FILES) -> WeekRead:
     """The plan in ``text``, with ``files`` beside it."""
-    return read_plan("week.yaml", text, files.get)
+    return read_plan("week.yaml", text, files.get).read
 
 
 def rules(text: str) -> list[str]:

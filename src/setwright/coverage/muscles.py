@@ -56,7 +56,8 @@ def shares(work: Work) -> Shares:
 
 
 def _chest_share(work: Work) -> float:
-    if work.direct_chest:
+    counted = not work.movement["scored"] and GROUPS["chest"] & frozenset(work.movement["prime"])
+    if work.direct_chest or counted:
         return WHOLE
     helps = any(work.dose(part) for part in PARTS)
     return HALF if helps or GROUPS["chest"] & frozenset(work.movement["assist"]) else 0.0

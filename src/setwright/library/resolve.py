@@ -1,14 +1,14 @@
 """Names of a plan looked up in the library, and what only the movement can answer about a dose."""
 
-from collections.abc import Callable, Iterator
+from collections.abc import Collection, Iterator
 from dataclasses import replace
 from typing import Any
 
 from setwright.findings import Finding
+from setwright.library.names import fold
 from setwright.library.table import Library, library
 from setwright.model.people import Athlete
 from setwright.model.plan import Group, Item, Session, Week
-from setwright.model.reader import WeekRead, read_week
 from setwright.places import Place
 from setwright.reading import fitting
 from setwright.reading import key_rules as rules
@@ -16,33 +16,28 @@ from setwright.reading.dose import Dose, SetGroup, Sides
 from setwright.reading.habits import Habits
 
 
-def read_plan(file: str, text: str, beside: Callable[[str], str | None]) -> WeekRead:
-    """The plan in ``text`` with every name looked up: ``read_week``, then ``resolve``."""
-    read = read_week(file, text, beside)
-    if read.week is None:
-        return read
-    week, findings = resolve(read.week)
-    return read._replace(week=week, findings=(*read.findings, *dict.fromkeys(findings)))
-
-
-def resolve(week: Week, table: Library | None = None) -> tuple[Week, tuple[Finding, ...]]:
+def resolve(
+    week: Week, table: Library | None = None, unread: Collection[str] = ()
+) -> tuple[Week, tuple[Finding, ...]]:
     """The week with the library's key in each item and with its own word for the sides in each open dose.
 
     Findings: names that are unknown or name several movements, in work, limits and maxes; and questions about
-    doses that depend on the movement (sides, seconds or repetitions, a plus without a base). Names under
-    ``movements:`` and in a session's warm-up are left as typed.
+    doses that depend on the movement (sides, seconds or repetitions, a plus without a base). A name in a
+    session's warm-up that is unknown is left as typed, and so are those of ``unread``: movements of the
+    coach's own about which something was said already.
     """
-    resolver = _Resolver(week, table or library())
+    resolver = _Resolver(week, table or library(), frozenset(map(fold, unread)))
     sessions = tuple(resolver.session(session) for session in week.sessions)
     resolver.people()
     return week.model_copy(update={"sessions": sessions}), tuple(resolver.findings)
 
 
 class _Resolver:
-    def __init__(self, week: Week, table: Library) -> None:
+    def __init__(self, week: Week, table: Library, unread: frozenset[str]) -> None:
         self.findings: list[Finding] = []
         self._week = week
         self._table = table
+        self._unread = unread
         self._habits = Habits(sides=week.sides, unit=week.unit)
 
     def session(self, session: Session) -> Session:
@@ -65,8 +60,6 @@ class _Resolver:
         return item.model_copy(update={"key": self._table.find(item.name).key})
 
     def _item(self, item: Item, where: str) -> Item:
-        if item.name in self._week.own_movements:
-            return item
         key = self._key(item.name, item.place, where)
         if key is None or item.dose is None:
             return item.model_copy(update={"key": key})
@@ -83,6 +76,8 @@ class _Resolver:
         return item.model_copy(update={"key": key, "dose": dose})
 
     def _key(self, name: str, place: Place, where: str) -> str | None:
+        if fold(name) in self._unread:
+            return None
         match = self._table.find(name)
         if match.ask:
             finding = rules.UNCLEAR_MOVEMENT.at(

@@ -43,6 +43,16 @@ class Library:
         self._names: Mapping[str, str] = data["names"]
         self._ambiguous: Mapping[str, Mapping[str, Any]] = data["ambiguous"]
 
+    def extended(self, movements: Mapping[str, Mapping[str, Any]], names: Mapping[str, str]) -> "Library":
+        """A library with more or other movements, by key, and more names, folded, with their keys."""
+        return Library(
+            {
+                "movements": {**self._movements, **movements},
+                "names": {**self._names, **names},
+                "ambiguous": self._ambiguous,
+            }
+        )
+
     def movement(self, key: str) -> Mapping[str, Any]:
         """One movement by its key. Raises: KeyError."""
         return self._movements[key]

@@ -34,13 +34,19 @@ class Max(Frozen):
 
 
 class Athlete(Frozen):
-    """One person of the squad. Height in cm, body mass in ``unit``."""
+    """One person of the squad. Lengths in cm, body mass in ``body_mass_unit``.
+
+    ``arm_length_cm``: from the bony tip of the shoulder to the wrist, arm hanging. ``shoulder_breadth_cm``:
+    between the two tips.
+    """
 
     name: str
     place: Place
     born: int | None = None
     sex: str | None = None
     height_cm: float | None = None
+    arm_length_cm: float | None = None
+    shoulder_breadth_cm: float | None = None
     body_mass: float | None = None
     body_mass_unit: Literal["kg", "lb"] | None = None
     level: Literal["beginner", "intermediate", "advanced"] | None = None

@@ -5,6 +5,7 @@ from typing import Literal
 
 from pydantic import Field
 
+from setwright.model.own import OwnMovement
 from setwright.model.people import Squad
 from setwright.model.room import Gym
 from setwright.places import Place
@@ -112,7 +113,7 @@ class Session(Frozen):
 class Week(Frozen):
     """A plan: one week of sessions, or a single session. ``place`` is the ``plan`` key.
 
-    ``own_movements`` are the names under ``movements:``, which is not read yet.
+    ``unread_movements``: names under ``movements:`` that could not be read.
     """
 
     name: str
@@ -131,7 +132,8 @@ class Week(Frozen):
     sets_a_week: dict[str, str] = Field(default_factory=dict)
     follows: str | None = None
     last_week: dict[str, str] = Field(default_factory=dict)
-    own_movements: tuple[str, ...] = ()
+    own_movements: tuple[OwnMovement, ...] = ()
+    unread_movements: tuple[str, ...] = ()
     people: int | None = None
     ages: str | None = None
     staff: int | None = None

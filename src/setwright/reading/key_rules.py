@@ -1,5 +1,6 @@
 """Text rules about keys and their values. Raised by fields, by the model's reader and by library.resolve."""
 
+from setwright.findings import Level
 from setwright.reading.faults import TextRule
 
 UNKNOWN_KEY = TextRule(
@@ -150,8 +151,38 @@ UNCLEAR_MOVEMENT = TextRule(
     "- row: 3 x 8",
     "- machine row: 3 x 8",
 )
+OWN_UNFINISHED = TextRule(
+    "own-movement-unfinished",
+    "a movement of one's own that does not say enough, or says it twice",
+    "a movement is counted by its muscles, or scored by the way of the arm and the pull of the load",
+    "movements:\n  crate press:\n    loaded by: crate",
+    "movements:\n  crate press:\n    like: push press\n    loaded by: crate",
+)
+OWN_NAME_TAKEN = TextRule(
+    "own-movement-name-taken",
+    "a movement of one's own with a name that is read as another movement",
+    "one name for two movements: nobody knows which of them the plan means",
+    "movements:\n  bench press:\n    like: push-up",
+    "movements:\n  kitchen bench press:\n    like: push-up",
+)
+OWN_CHANGE = TextRule(
+    "own-movement-change",
+    "a change that the movement has no place for",
+    "what can't be changed would be left out in silence",
+    "movements:\n  steep dip:\n    like: dip\n    bench: 30 deg",
+    "movements:\n  low press:\n    like: flat dumbbell bench press\n    bench: 15 deg",
+)
+OWN_NOT_SCORED = TextRule(
+    "own-movement-not-scored",
+    "a movement of one's own that no arm can follow, no load resists, or the model is not trusted with",
+    "figures of such a movement would be wrong; it is counted by its muscles only",
+    "movements:\n  wide press:\n    like: flat barbell bench press\n    grip: 150 cm",
+    "movements:\n  wide press:\n    like: flat barbell bench press\n    grip: 80 cm",
+    Level.gap,
+)
 RULES = (
     UNKNOWN_KEY, NOT_READ_YET, MISSPELT_DAY, NO_SUCH_DATE, NOT_A_CHOICE, NOT_A_NUMBER, WRONG_FORM,
     OVER_LINES, NO_PLAN, NO_WORK, DOSE_MISSING, KEY_OUT_OF_LINE, TWO_MOVEMENTS, SAID_TWICE, GROUP_CLOCK,
     REASON_MISSING, LIMIT_END, NAME_MISSING, FILE_MISSING, UNKNOWN_MOVEMENT, UNCLEAR_MOVEMENT,
+    OWN_UNFINISHED, OWN_NAME_TAKEN, OWN_CHANGE, OWN_NOT_SCORED,
 )  # fmt: skip

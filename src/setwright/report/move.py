@@ -57,6 +57,11 @@ def list_text(movements: Sequence[Mapping[str, Any]]) -> str:
     return "\n".join([*lines, "* scored by the engine; the others are counted by their muscles.", ""])
 
 
+def sized_for(name: str, factor: float) -> str:
+    """One sentence that says for whom the lengths are; ends with a line break."""
+    return wrapped(f"Levers and distances for {name}, whose arm is {factor:.2f} of the model's.") + "\n"
+
+
 def not_found(name: str, match: Match) -> str:
     """One sentence for a name that is no movement: the question, or the nearest names."""
     if match.ask:

@@ -3,39 +3,48 @@
 from collections.abc import Iterable, Iterator
 
 from setwright.findings import in_order
+from setwright.library.table import Library, library
 from setwright.model.people import Athlete, Limit
 from setwright.model.plan import Week
 from setwright.model.reader import WeekRead
 from setwright.model.room import Gym, Stock
 from setwright.reading.habits import Habits
+from setwright.report.read_own import own_lines
 from setwright.report.read_session import allowed, session_head, session_lines
 from setwright.report.wrapping import plain, wrapped
 
 
-def read_text(read: WeekRead) -> str:
+def read_text(read: WeekRead, table: Library | None = None) -> str:
     """What was read, for the coach to compare with what was meant; ends with a line end.
 
-    The top of the plan, its people and room, then session by session, then what could not be read.
+    The top of the plan, its people, room and own movements, then session by session, then what could not be
+    read. ``table``: the library of the plan; the shipped one when None.
     """
-    blocks = [] if read.week is None else list(_week(read.week))
+    blocks = [] if read.week is None else list(_week(read.week, table or library()))
     blocks += _faults(read)
     return "\n\n".join(blocks) + "\n"
 
 
-def _week(week: Week) -> Iterator[str]:
+def _week(week: Week, table: Library) -> Iterator[str]:
     yield _block(f"{week.name}: what holds for the whole plan", _in_force(week))
     if week.squad is not None:
         yield _block(f"Squad: {week.squad.name or 'no name'}", map(_athlete, week.squad.athletes))
     if week.gym is not None:
         yield _block(f"Gym: {week.gym.name or 'no name'}", _gym(week.gym))
+    if week.own_movements:
+        yield _block("Movements of your own", own_lines(week.own_movements, table))
     habits = Habits(unit=week.unit, dose_order=week.dose_order, percent_of=week.percent_of, sides=week.sides)
     for session in week.sessions:
-        yield _block(session_head(session), session_lines(session, habits))
+        yield _block(session_head(session), session_lines(session, habits, table))
+
+
+def _unwritten_aim(week: Week) -> str:
+    return "what the focus says" if week.focus else "general"
 
 
 def _in_force(week: Week) -> Iterator[str]:
     """What was written at the top, and the answers in force where nothing was."""
-    yield f"aim: {week.aim}" if week.aim else "aim: none written, so general"
+    yield f"aim: {week.aim}" if week.aim else f"aim: none written, so {_unwritten_aim(week)}"
     for name in ("sport", "level"):
         if getattr(week, name):
             yield f"{name}: {getattr(week, name)}"

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from setwright.library.table import library
+from setwright.library.table import Library
 from setwright.model.plan import Allowed, Group, Item, Session
 from setwright.reading import words
 from setwright.reading.dose import Rest
@@ -32,19 +32,22 @@ def session_head(session: Session) -> str:
     return ", ".join(one for one in told if one) or "The session"
 
 
-def session_lines(session: Session, habits: Habits) -> Iterator[str]:
-    """Everything a session holds, one sentence a line; members of a group are indented."""
+def session_lines(session: Session, habits: Habits, table: Library) -> Iterator[str]:
+    """Everything a session holds, one sentence a line; members of a group are indented.
+
+    ``table``: the library of the plan.
+    """
     if session.warm_up_minutes is not None:
         yield f"warm-up: {session.warm_up_minutes:g} minutes, never counted"
     for item in session.warm_up:
-        yield f"warm-up, never counted: {_item(item, habits)}"
+        yield f"warm-up, never counted: {_item(item, habits, table)}"
     for number, entry in enumerate(session.work, 1):
         if isinstance(entry, Group):
             yield f"{number}. {_group(entry, habits)}"
             for at, item in enumerate(entry.items):
-                yield f"   {number}{_letter(at)} {_item(item, habits, entry)}"
+                yield f"   {number}{_letter(at)} {_item(item, habits, table, entry)}"
         else:
-            yield f"{number}. {_item(entry, habits)}"
+            yield f"{number}. {_item(entry, habits, table)}"
     yield from (f"cool-down: {line}" for line in session.cool_down)
     yield from _remarks(session)
     if session.if_interrupted:
@@ -55,8 +58,8 @@ def _letter(at: int) -> str:
     return chr(ord("a") + at) if at < 26 else f"-{at + 1}"  # noqa: PLR2004 - letters of the alphabet
 
 
-def _item(item: Item, habits: Habits, group: Group | None = None) -> str:
-    name, typed = _name(item)
+def _item(item: Item, habits: Habits, table: Library, group: Group | None = None) -> str:
+    name, typed = _name(item, table)
     told = [f"{name}: {_dose(item, habits, group)}"]
     if item.dose is None:
         told += [words.load(item.load, habits)] if item.load else []
@@ -72,11 +75,11 @@ def _item(item: Item, habits: Habits, group: Group | None = None) -> str:
     return "; ".join([*told, *_remarks(item), *typed])
 
 
-def _name(item: Item) -> tuple[str, list[str]]:
+def _name(item: Item, table: Library) -> tuple[str, list[str]]:
     """The library's name, and what is to be said about the one that was typed."""
     if item.key is None:
         return item.name, []
-    match = library().find(item.name)
+    match = table.find(item.name)
     name = str(match.name)
     said = [] if item.name.casefold() == name.casefold() else [f'typed "{item.name}"']
     if match.stripped:

@@ -37,14 +37,15 @@ def sets_of(coverage: Coverage, group: str) -> Sets:
 
 def how_counted(coverage: Coverage, group: str) -> Seen:
     """Where a group's sets come from: each movement with the whole or half sets of all its lines."""
-    sums: dict[str, list[Work]] = {}
+    credited: dict[str, list[tuple[Work, float]]] = {}
     for work in coverage.works:
-        if work.hard.high and shares(work).get(group):
-            sums.setdefault(work.name, []).append(work)
-    lines = ", ".join(_movement(name, works, group) for name, works in sums.items())
+        share = shares(work).get(group) if work.hard.high else None
+        if share:
+            credited.setdefault(work.name, []).append((work, share))
+    lines = ", ".join(_movement(name, works) for name, works in credited.items())
     return Seen(f"{group} {sets_of(coverage, group)}: {lines or 'no line'}")
 
 
-def _movement(name: str, works: list[Work], group: str) -> str:
-    where = f"line {works[0].line}" if len(works) == 1 else f"{len(works)} lines"
-    return f"{name} {total(work.hard.times(shares(work)[group]) for work in works)} ({where})"
+def _movement(name: str, works: list[tuple[Work, float]]) -> str:
+    where = f"line {works[0][0].line}" if len(works) == 1 else f"{len(works)} lines"
+    return f"{name} {total(work.hard.times(share) for work, share in works)} ({where})"

@@ -50,7 +50,7 @@ def sheet_html(checked: Checked, kind: Kind, paper: Paper, printed: dt.date | No
     across, down = (short, long) if kind == "session" else (long, short)
     view: dict[str, Any] = {"week": week, "words": words, "across": across, "down": down}
     if kind == "session":
-        view |= {"sheets": session_sheets(week, mark)}
+        view |= {"sheets": session_sheets(week, mark, checked.table)}
     else:
         sheet = week_sheet(checked, week, coverage, mark)
         columns = max((len(row) for row in sheet.days), default=1)

@@ -40,7 +40,7 @@ _TONES: Final = {"yes": "much", "partly": "some", "no": "none", "cannot be": "no
 
 def week_sheet(checked: Checked, week: Week, coverage: Coverage, mark: str) -> WeekSheet:
     """What stands on the overview of ``week``; ``mark``: version and print date for the footer."""
-    writer = Writer(week, library())
+    writer = Writer(week, checked.table or library())
     gaps = [finding for finding in checked.findings if finding.level >= Level.gap]
     columns = tuple(_day(session, writer) for session in coverage.sessions)
     if len(columns) == 1:
@@ -56,7 +56,7 @@ def week_sheet(checked: Checked, week: Week, coverage: Coverage, mark: str) -> W
         counts=words.counts(str(coverage.pull), str(coverage.push), coverage.unscored),
         remarks_title=words.remarks_title(len(gaps), len(checked.allowed)),
         remarks=tuple(_remarks(gaps, checked)),
-        pictures=tuple(_pictures(gaps, coverage, writer.library)) if checked.matrix else (),
+        pictures=tuple(_pictures(gaps, coverage, library())) if checked.matrix else (),
     )
 
 
@@ -163,12 +163,17 @@ def _remarks(gaps: list[Finding], checked: Checked) -> Iterator[Remark]:
 
 
 def _pictures(gaps: list[Finding], coverage: Coverage, table: Library) -> Iterator[Picture]:
-    """Lead lifts, then what is proposed; without a proposal, the crossing moves of the week."""
+    """Lead lifts, then what is proposed; without a proposal, the crossing moves of the week.
+
+    Movements of the plan's own have no picture yet.
+    """
     proposed = [key for key in dict.fromkeys(_proposed(gap, table) for gap in gaps) if key][:PROPOSED]
     lifts = [part.heaviest for part in coverage.parts if part.heaviest]
     crossing = [work for work in coverage.works if work.crossing]
     shown = dict.fromkeys(
-        str(work.movement["key"]) for work in (*lifts, *crossing) if work.movement["scored"]
+        str(work.movement["key"])
+        for work in (*lifts, *crossing)
+        if work.movement["scored"] and not work.movement.get("own")
     )
     for key in list(shown)[: PICTURES - len(proposed)]:
         yield Picture(key, str(table.movement(key)["name"]))

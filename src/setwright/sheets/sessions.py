@@ -4,7 +4,7 @@ import datetime as dt
 from collections.abc import Iterator
 from dataclasses import replace
 
-from setwright.library.table import library
+from setwright.library.table import Library, library
 from setwright.model.people import Athlete
 from setwright.model.plan import DAYS, Group, Item, Session, Week
 from setwright.reading.dose import Dose
@@ -16,13 +16,14 @@ from setwright.sheets.key import key
 from setwright.sheets.view import SessionSheet
 
 
-def session_sheets(week: Week, mark: str) -> tuple[SessionSheet, ...]:
+def session_sheets(week: Week, mark: str, table: Library | None = None) -> tuple[SessionSheet, ...]:
     """Every sheet of a plan: sessions in the order of the plan, athletes in the order of the squad.
 
-    ``mark`` goes in the footer: version and print date. Whoever is out gets no sheet, nor does
+    ``mark`` goes in the footer: version and print date. ``table``: the library of the plan, the
+    shipped one when None. Whoever is out gets no sheet, nor does
     somebody for whom a session holds nothing.
     """
-    writer = Writer(week, library())
+    writer = Writer(week, table or library())
     return tuple(sheet for session in week.sessions for sheet in _of_session(session, writer, mark))
 
 

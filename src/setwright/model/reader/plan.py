@@ -16,6 +16,7 @@ from setwright.model.reader.keys import (
     pairs_of,
     read_keys,
 )
+from setwright.model.reader.own import read_own
 from setwright.model.reader.session import read_sessions, session_of
 from setwright.model.reader.squad import read_squad
 from setwright.model.reader.top import ELSEWHERE, KEYS, SESSION_FIELDS, SINGLE
@@ -103,7 +104,7 @@ def _week(root: Pairs, files: Files) -> Week:
             rules.NAME_MISSING, top.place, "the plan has no name", "write `plan:` and its name at the top"
         )
     _one_week(values.pop("weeks", None), read, found)
-    values["own_movements"] = _own_movements(values.get("own_movements"), read, found)
+    values["own_movements"], values["unread_movements"] = read_own(values.pop("own_movements", None), files)
     values["squad"] = read_squad(values.pop("squad", None), files)
     values["gym"] = read_gym(values.pop("gym", None), files, values.get("unit"))
     house = House(found, _habits(values), _schemes(values.pop("schemes", None), found))
@@ -118,15 +119,6 @@ def _one_week(node: Node | None, read: Keys, found: Gathering) -> None:
     weeks = None if node is None else fields.whole(1, MOST_WEEKS)(node, found)
     if node is not None and weeks is not None and weeks > 1:
         not_read_yet(read.keys["weeks"], node, BY_WEEK, "write `weeks: 1`, and one plan a week", found)
-
-
-def _own_movements(node: Node | None, read: Keys, found: Gathering) -> tuple[str, ...]:
-    """The names of movements of one's own, which can't be read yet."""
-    if node is None:
-        return ()
-    change = "use the nearest movement of the library"
-    not_read_yet(read.keys["movements"], node, "movements of your own are not built", change, found)
-    return tuple(key.text for key, _ in node.pairs) if isinstance(node, Pairs) else ()
 
 
 def _habits(values: dict[str, Any]) -> Habits:

@@ -106,6 +106,8 @@ ATHLETE_KEYS: Final[Table] = {
     "born": Key("born", fields.whole(1900, 2100)),
     "sex": Key("sex", fields.text),
     "height": Key("height_cm", measures.centimetres),
+    "arm length": Key("arm_length_cm", measures.centimetres),
+    "shoulder breadth": Key("shoulder_breadth_cm", measures.centimetres),
     "body mass": Key("body_mass", measures.mass),
     "level": Key("level", fields.one_of("level", ("beginner", "intermediate", "advanced"))),
     "handed": Key("handed", _side),
