@@ -6,6 +6,7 @@ from typing import Any
 import pytest
 
 from setwright.library.table import library
+from setwright.own import scoring
 from tests.own.weeks import own, told
 
 
@@ -110,3 +111,13 @@ def test_what_does_not_fit_is_said(text: str, rule: str, says: str) -> None:
     assert finding.rule == rule
     assert says in finding.message
     assert finding.where == "own movements"
+
+
+def test_a_movement_that_no_forces_hold_is_told_and_not_scored(monkeypatch: pytest.MonkeyPatch) -> None:
+    def unsolved(_: object) -> None:
+        raise ArithmeticError
+
+    monkeypatch.setattr(scoring, "scored_fields", unsolved)
+    (finding,) = told("ours:\n  like: flat barbell bench press\n  bench: 10")
+    assert finding.rule == "own-movement-not-scored"
+    assert "no muscle forces that hold one of the postures" in finding.message

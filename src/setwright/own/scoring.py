@@ -59,7 +59,13 @@ def scored(
     if not fit:
         return
     arms = arm_paths([row.path for _, row in fit if row.path is not None])
-    fields = scored_fields([row for _, row in fit])
+    try:
+        fields = scored_fields([row for _, row in fit])
+    except ArithmeticError:
+        for own, _ in fit:
+            found.say(rules.OWN_NOT_SCORED, own.place, f"{own.name} is not scored: {_NOT_HELD}", _MEND)
+            yield own, None
+        return
     done = [_entry(entries[key_of(own)], fields[n], _why_not(arms, n)) for n, (own, _) in enumerate(fit)]
     everything = {key: shipped.movement(key) for key in shipped.keys()}  # noqa: SIM118 - keys() of the library
     everything |= {entry["key"]: entry for entry in done}
@@ -70,6 +76,7 @@ def scored(
         yield own, {**entry, **_partners(entry, everything)}
 
 
+_NOT_HELD: Final = "the model finds no muscle forces that hold one of the postures typed"
 _MEND: Final = "mend the posture, grip or pulley, or keep it: it then counts for its muscles only"
 
 

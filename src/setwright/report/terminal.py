@@ -67,7 +67,7 @@ def _title(week: Week, coverage: Coverage) -> str:
     minutes = f"{used} of {there:g} minutes" if None not in written else f"about {used} minutes"
     people = len(training(week)) or week.people
     told = [f"{number} session{'' if number == 1 else 's'}", minutes]
-    return wrapped(f"{week.name}: {', '.join([*told, f'{people} people'] if people else told)}")
+    return wrapped(f"{week.name}: {', '.join([*told, _heads(people)] if people else told)}")
 
 
 def _matrix(checked: Checked) -> str:
@@ -101,6 +101,10 @@ def _sums(checked: Checked) -> Iterator[str]:
         if worked := work_in(coverage):
             yield wrapped(worked)
         yield MODEL_NOTE
+
+
+def _heads(people: int) -> str:
+    return "1 person" if people == 1 else f"{people} people"
 
 
 def _finding(finding: Finding, number: int, checked: Checked, *, colour: bool) -> str:
