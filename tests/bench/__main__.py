@@ -2,8 +2,8 @@
 
 import sys
 
-from tests.bench import engine, startup
+from tests.bench import engine, mujoco_loop, startup
 
 if __name__ == "__main__":
-    results = [engine.main(), startup.main()]
+    results = [engine.main(), mujoco_loop.main(), startup.main()]
     sys.exit(not all(results))
