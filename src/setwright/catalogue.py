@@ -1,7 +1,7 @@
 """What is compiled from the files that people edit: ``python -m setwright.catalogue --write`` or ``--check``.
 
-``data/library.json`` comes from ``data/movements.yaml`` and the engine, ``docs/rules`` from the rules. A
-further product is one more entry of ``products``.
+``data/library.json`` comes from ``data/movements.yaml`` and the engine, ``docs/rules`` from the rules,
+the pictures of ``docs/engine.md`` from the figures. A further product is one more entry of ``products``.
 """
 
 import json
@@ -18,6 +18,7 @@ from setwright.library.index import compile_names
 from setwright.library.rows import Row, load_rows
 from setwright.library.table import LIBRARY_FILE
 from setwright.report.rule_docs import pages
+from setwright.sheets.figures import movement_picture_svg
 
 FORMAT: Final = "setwright-library/1"
 PRESSES: Final = frozenset({"horizontal push", "vertical push", "downward push"})
@@ -124,9 +125,17 @@ RULE_PAGES: Final = Path(__file__).parents[2] / "docs" / "rules"
 """The pages of the rules in a checkout."""
 
 
+PICTURES: Final = Path(__file__).parents[2] / "docs" / "pictures"
+"""The pictures of docs/engine.md in a checkout."""
+
+PICTURED: Final = ("flat-barbell-bench-press", "level-cable-crossover", "parallel-bar-dip-leaning")
+
+
 def products() -> dict[Path, str]:
     """Every compiled file with the text that its sources give."""
-    return {LIBRARY_FILE: library_text()} | {RULE_PAGES / name: page for name, page in pages().items()}
+    rules = {RULE_PAGES / name: page for name, page in pages().items()}
+    pictures = {PICTURES / f"{key}.svg": movement_picture_svg(key) for key in PICTURED}
+    return {LIBRARY_FILE: library_text(), **rules, **pictures}
 
 
 def write() -> list[Path]:
