@@ -82,9 +82,7 @@ def main() -> bool:
     rate = pose_strands / best(lambda: strands(paths.frames, paths.bones, shoulder))
     library = best(lambda: scored_fields(rows))
     print(f"engine: {rate:,.0f} pose-strands a second (at least {LEAST_POSE_STRANDS:,})")
-    print(
-        f"engine: {len(rows)} movements scored in {library:.3f} s (goal {LONGEST_LIBRARY}, fails at twice that)"
-    )
+    print(f"engine: {len(rows)} movements scored in {library:.3f} s (goal {LONGEST_LIBRARY}, fails at twice)")
     return sharing(paths) and rate >= LEAST_POSE_STRANDS and library <= SLOW_MACHINE * LONGEST_LIBRARY
 
 
