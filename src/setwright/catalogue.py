@@ -10,9 +10,8 @@ from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import Any, Final
 
-from setwright.engine.geometry import PARTS
-from setwright.engine.lines import NO_LINE, agree, likeness, ranked
 from setwright.engine.movement import scored_fields
+from setwright.engine.partners import paired, partners
 from setwright.files import write_whole
 from setwright.library.index import compile_names
 from setwright.library.rows import Row, load_rows
@@ -21,7 +20,6 @@ from setwright.report.rule_docs import pages
 from setwright.sheets.figures import movement_picture_svg
 
 FORMAT: Final = "setwright-library/1"
-PRESSES: Final = frozenset({"horizontal push", "vertical push", "downward push"})
 
 
 def compile_library() -> dict[str, Any]:
@@ -29,12 +27,11 @@ def compile_library() -> dict[str, Any]:
     rows = load_rows()
     scored = [row for row in rows if row.path is not None]
     fields = dict(zip((row.key for row in scored), scored_fields(scored), strict=True))
-    partners = _partners(scored, fields)
-    movements = {}
-    for row in rows:
-        movements[row.key] = {**_described(row), "scored": row.key in fields}
-        if row.key in fields:
-            movements[row.key] |= {**fields[row.key], "partners": partners[row.key]}
+    movements = {
+        row.key: {**_described(row), "scored": row.key in fields, **fields.get(row.key, {})} for row in rows
+    }
+    for key in fields:
+        movements[key]["partners"] = partners(movements[key], paired(movements[key], movements))
     return {"format": FORMAT, "movements": movements, **compile_names(rows)}
 
 
@@ -69,40 +66,6 @@ def _described(row: Row) -> dict[str, Any]:
         "easier": list(row.easier),
         "harder": list(row.harder),
     }
-
-
-def _partners(
-    rows: Sequence[Row], fields: Mapping[str, Mapping[str, Any]]
-) -> dict[str, list[dict[str, Any]]]:
-    """For each press the crossing moves, best first; for each crossing move the presses it finishes."""
-    crossing = [row for row in rows if fields[row.key]["crossing"]]
-    presses = [
-        row
-        for row in rows
-        if row.pattern in PRESSES and row not in crossing and fields[row.key]["line"] != NO_LINE
-    ]
-    partners: dict[str, list[dict[str, Any]]] = {row.key: [] for row in rows}
-    for press in presses:
-        partners[press.key] = _ranked(press, crossing, fields)
-    for move in crossing:
-        partners[move.key] = [one for one in _ranked(move, presses, fields) if one["finishes"]]
-    return partners
-
-
-def _ranked(row: Row, others: Sequence[Row], fields: Mapping[str, Mapping[str, Any]]) -> list[dict[str, Any]]:
-    """The others by how well their line agrees with this row's, best first."""
-    by_key = {other.key: other for other in others}
-    like = {key: likeness(_profile(fields[row.key]), _profile(fields[key])) for key in by_key}
-    same = {key: agree(fields[row.key]["line"], fields[key]["line"]) for key in by_key}
-    best = ranked({key: (like[key], same[key], other.sides == "both") for key, other in by_key.items()})
-    return [
-        {"key": key, "name": by_key[key].name, "same_line": round(like[key], 3), "finishes": same[key]}
-        for key in best
-    ]
-
-
-def _profile(field: Mapping[str, Any]) -> list[float]:
-    return [field["parts"][part]["align_path"] for part in PARTS]
 
 
 def library_text() -> str:

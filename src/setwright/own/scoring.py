@@ -6,9 +6,8 @@ from typing import Any, Final
 import numpy as np
 
 from setwright.engine.frames import dot
-from setwright.engine.geometry import PARTS
-from setwright.engine.lines import NO_LINE, agree, likeness, ranked
 from setwright.engine.movement import scored_fields
+from setwright.engine.partners import paired, partners
 from setwright.engine.paths import ArmPaths, arm_paths
 from setwright.library.rows import Loading, Path, Row, load_rows
 from setwright.library.table import Library
@@ -20,8 +19,6 @@ from setwright.own.fault import Unfit
 from setwright.own.postures import path_of
 from setwright.reading import key_rules as rules
 from setwright.reading.gathering import Gathering
-
-PRESSES: Final = frozenset({"horizontal push", "vertical push", "downward push"})
 
 OUT_OF_REACH_M: Final = 0.005
 """How far beyond the arm's length a hand may be asked for (choice: half a centimetre is a rounded number)."""
@@ -138,32 +135,9 @@ def _distrusted(figures: Entry, why: str) -> dict[str, Any]:
 
 def _partners(entry: Entry, everything: Mapping[str, Entry]) -> dict[str, Any]:
     """The movements that it finishes or is finished by, and itself as a partner of those."""
-    if entry["refused"] or entry["line"] == NO_LINE or not (entry["crossing"] or entry["pattern"] in PRESSES):
-        return {"partners": []}
-    others = {key: one for key, one in everything.items() if one["scored"] and _pairs(entry, one)}
-    like = {key: likeness(_profile(entry), _profile(one)) for key, one in others.items()}
-    same = {key: agree(entry["line"], one["line"]) for key, one in others.items()}
-    best = ranked({key: (like[key], same[key], one["sides"] == "both") for key, one in others.items()})
-
-    def partner(key: str, name: str, of: str) -> dict[str, Any]:
-        return {"key": key, "name": name, "same_line": round(like[of], 3), "finishes": same[of]}
-
-    partners = [partner(key, others[key]["name"], key) for key in best if same[key] or not entry["crossing"]]
-    mine = {key: partner(entry["key"], entry["name"], key) for key in best}
-    return {"partners": partners, "partner_of": mine}
-
-
-def _pairs(one: Entry, other: Entry) -> bool:
-    """Whether one of the two is a crossing move and the other a press that is none."""
-    press = other if one["crossing"] else one
-    crossing = one if one["crossing"] else other
-    return bool(
-        crossing["crossing"]
-        and not press["crossing"]
-        and press["pattern"] in PRESSES
-        and press["line"] != NO_LINE
-    )
-
-
-def _profile(entry: Entry) -> list[float]:
-    return [entry["parts"][part]["align_path"] for part in PARTS]
+    pairs = [] if entry["refused"] else paired(entry, everything)
+    itself = {"key": entry["key"], "name": entry["name"]}
+    return {
+        "partners": partners(entry, pairs),
+        "partner_of": {one["key"]: {**one, **itself} for one in pairs},
+    }
