@@ -121,3 +121,14 @@ def test_a_movement_that_no_forces_hold_is_told_and_not_scored(monkeypatch: pyte
     (finding,) = told("ours:\n  like: flat barbell bench press\n  bench: 10")
     assert finding.rule == "own-movement-not-scored"
     assert "no muscle forces that hold one of the postures" in finding.message
+
+
+def test_a_change_without_a_value_is_not_written() -> None:
+    assert lever(like("flat barbell bench press", "bench:", "grip: 81 cm")) == lever(
+        like("flat barbell bench press", "grip: 81 cm")
+    )
+
+
+def test_a_change_that_a_trap_has_spoken_of_leaves_the_movement_unread() -> None:
+    (finding,) = told("ours:\n  like: flat dumbbell bench press\n  bench: load: 30 deg")
+    assert finding.rule == "second-colon"

@@ -96,11 +96,16 @@ def read_keys(
         if isinstance(entry, Later):
             if entry.beside not in read.keys:
                 not_read_yet(read.keys[name], node, entry.why, entry.change, found)
-        elif not (isinstance(node, Scalar) and node.is_empty):
+        elif not is_empty(node):
             value = entry.read(node, found)
             if value is not None:
                 read.values[entry.field] = value
     return read
+
+
+def is_empty(node: Node) -> bool:
+    """Whether a key stands without a value: not written."""
+    return isinstance(node, Scalar) and node.is_empty
 
 
 def pairs_of(node: Node, found: Gathering, what: str) -> tuple[tuple[Scalar, Node], ...]:
