@@ -72,7 +72,7 @@ def _annotation(finding: Finding, hide: frozenset[str]) -> str:
 
 
 def _data(text: str) -> str:
-    return text.replace("%", "%25").replace("\r", "%0D").replace("\n", "%0A")
+    return "%0A".join(plain(line).replace("%", "%25") for line in text.split("\n"))
 
 
 def _property(text: str) -> str:
