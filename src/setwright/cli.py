@@ -156,8 +156,16 @@ def check(
     raise typer.Exit(exit_status([f for one in checked for f in one.findings], Level[fail_on]))
 
 
-@app.command(epilog="Example:  setwright read week-3.yaml")
-def read(file: PlanFile) -> None:
+@app.command(epilog="Example:  setwright read week-3.yaml --count")
+def read(
+    file: PlanFile,
+    count: Annotated[
+        bool,
+        typer.Option(
+            "--count", help="Under each line what it counts: sets, hard sets and why, amounts, time."
+        ),
+    ] = False,
+) -> None:
     """Say every line of a plan back in plain words, with the answers in force for what was not written."""
     from functools import partial
 
@@ -167,7 +175,7 @@ def read(file: PlanFile) -> None:
     from setwright.report.read import read_text
 
     plan, table = read_plan(str(file), _plan_text(file), partial(read_beside, file))
-    typer.echo(read_text(plan, table), nl=False)
+    typer.echo(read_text(plan, table, count=count), nl=False)
     raise typer.Exit(exit_status(plan.findings))
 
 

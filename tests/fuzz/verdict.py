@@ -102,7 +102,7 @@ def _wrong_output(checked: Checked, one: Input) -> Iterator[str]:
         "text": text(checked, colour=False),
         "short": short(checked),
         "github": github(checked),
-        "read": read_text(*read_plan(PLAN, decode(one.plan, PLAN), _Beside(one))),
+        "read": read_text(*read_plan(PLAN, decode(one.plan, PLAN), _Beside(one)), count=True),
     }
     yield from (f"{form} could move the cursor" for form, said in told.items() if _moves_the_cursor(said))
     for form in ("short", "github"):

@@ -25,12 +25,13 @@ def session_minutes(session: Session, counts: Counts | None = None) -> float:
     ``counts``: its doses, where they are counted already.
     """
     counts = count_items(session) if counts is None else counts
-    seconds = sum(
-        SETUP_S
-        + (_group_seconds(entry, counts) if isinstance(entry, Group) else _item_seconds(entry, counts))
-        for entry in session.work
-    )
+    seconds = sum(SETUP_S + entry_seconds(entry, counts) for entry in session.work)
     return (session.warm_up_minutes or 0) + seconds / 60
+
+
+def entry_seconds(entry: Item | Group, counts: Counts) -> float:
+    """Seconds of a line or a group with its rests and its warm-up sets, setting up left out."""
+    return _group_seconds(entry, counts) if isinstance(entry, Group) else _item_seconds(entry, counts)
 
 
 def added_minutes(sets: int, reps: int, *, sides: int = 1) -> float:

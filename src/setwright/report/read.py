@@ -9,23 +9,26 @@ from setwright.model.plan import Week
 from setwright.model.reader import WeekRead
 from setwright.model.room import Gym, Stock
 from setwright.reading.habits import Habits
+from setwright.report.read_count import Tally
 from setwright.report.read_own import own_lines
 from setwright.report.read_session import allowed, session_head, session_lines
 from setwright.report.wrapping import plain, wrapped
 
 
-def read_text(read: WeekRead, table: Library | None = None) -> str:
+def read_text(read: WeekRead, table: Library | None = None, *, count: bool = False) -> str:
     """What was read, for the coach to compare with what was meant; ends with a line end.
 
     The top of the plan, its people, room and own movements, then session by session, then what could not be
-    read. ``table``: the library of the plan; the shipped one when None.
+    read. ``table``: the library of the plan; the shipped one when None. ``count``: under each line what it
+    counts, and the sums of session and week.
     """
-    blocks = [] if read.week is None else list(_week(read.week, table or library()))
+    table = table or library()
+    blocks = [] if read.week is None else list(_week(read.week, table, count=count))
     blocks += _faults(read)
     return "\n\n".join(blocks) + "\n"
 
 
-def _week(week: Week, table: Library) -> Iterator[str]:
+def _week(week: Week, table: Library, *, count: bool) -> Iterator[str]:
     yield _block(f"{week.name}: what holds for the whole plan", _in_force(week))
     if week.squad is not None:
         yield _block(f"Squad: {week.squad.name or 'no name'}", map(_athlete, week.squad.athletes))
@@ -34,8 +37,11 @@ def _week(week: Week, table: Library) -> Iterator[str]:
     if week.own_movements:
         yield _block("Movements of your own", own_lines(week.own_movements, table))
     habits = Habits(unit=week.unit, dose_order=week.dose_order, percent_of=week.percent_of, sides=week.sides)
+    tally = Tally(week, table) if count else None
     for session in week.sessions:
-        yield _block(session_head(session), session_lines(session, habits, table))
+        yield _block(session_head(session), session_lines(session, habits, table, tally))
+    if tally is not None:
+        yield _block("The week, counted", tally.week())
 
 
 def _unwritten_aim(week: Week) -> str:

@@ -1,6 +1,6 @@
 """One session said back, line by line, in plain words."""
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 
 from setwright.library.table import Library
 from setwright.model.plan import Allowed, Group, Item, Session
@@ -8,6 +8,7 @@ from setwright.reading import words
 from setwright.reading.dose import Rest
 from setwright.reading.habits import Habits
 from setwright.reading.say import say_dose, say_warm_up
+from setwright.report.read_count import Tally
 
 DEFAULT_PRIORITY = 2
 """Priority of a line that names none (the plan language)."""
@@ -32,10 +33,12 @@ def session_head(session: Session) -> str:
     return ", ".join(one for one in told if one) or "The session"
 
 
-def session_lines(session: Session, habits: Habits, table: Library) -> Iterator[str]:
+def session_lines(
+    session: Session, habits: Habits, table: Library, tally: Tally | None = None
+) -> Iterator[str]:
     """Everything a session holds, one sentence a line; members of a group are indented.
 
-    ``table``: the library of the plan.
+    ``table``: the library of the plan. ``tally``: what lines count, said under each of them.
     """
     if session.warm_up_minutes is not None:
         yield f"warm-up: {session.warm_up_minutes:g} minutes, never counted"
@@ -44,14 +47,24 @@ def session_lines(session: Session, habits: Habits, table: Library) -> Iterator[
     for number, entry in enumerate(session.work, 1):
         if isinstance(entry, Group):
             yield f"{number}. {_group(entry, habits)}"
+            yield from _counted(3, tally, Tally.group, entry)
             for at, item in enumerate(entry.items):
                 yield f"   {number}{_letter(at)} {_item(item, habits, table, entry)}"
+                yield from _counted(6, tally, Tally.item, item, entry)
         else:
             yield f"{number}. {_item(entry, habits, table)}"
+            yield from _counted(3, tally, Tally.item, entry)
+    yield from _counted(0, tally, Tally.session, session)
     yield from (f"cool-down: {line}" for line in session.cool_down)
     yield from _remarks(session)
     if session.if_interrupted:
         yield f"if interrupted: {session.if_interrupted}"
+
+
+def _counted(indent: int, tally: Tally | None, ask: Callable[..., str], *what: object) -> Iterator[str]:
+    """What a line counts, marked and further in; nothing where counts are not wanted."""
+    if tally is not None:
+        yield f"{' ' * indent}= {ask(tally, *what)}"
 
 
 def _letter(at: int) -> str:
