@@ -7,6 +7,8 @@ from typing import TYPE_CHECKING, Annotated, Literal, NoReturn
 import typer
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
     from setwright.checked import Checked
     from setwright.own.plan import Sized
 
@@ -39,9 +41,12 @@ def _plan_text(file: Path) -> str:
 
 def _plans(named: list[Path]) -> list[Path]:
     """The plan files named, folders replaced by the plans in them."""
-    from setwright.files import plans_in
+    from setwright.files import CannotRun, plans_in
 
-    plans = [plan for one in named for plan in plans_in(one)]
+    try:
+        plans = [plan for one in named for plan in plans_in(one)]
+    except CannotRun as stop:
+        _stop(str(stop))
     if not plans:
         _stop(f"there is no plan in {named[0]}: a plan is a .yaml file with a line `plan: its name`")
     return plans
@@ -133,6 +138,9 @@ def check(
         bool,
         typer.Option("--with-names", help="Athletes' names in machine output too; logs are read by others."),
     ] = False,
+    watch: Annotated[
+        bool, typer.Option("--watch", help="Check again at each save of the plans or of files they name.")
+    ] = False,
 ) -> None:
     """Check plans before publishing: what they cover, what is missing, what can't be read.
 
@@ -140,20 +148,48 @@ def check(
     """
     from setwright.findings import Level, exit_status
 
-    checked = [_checked(file) for file in _plans(files)]
+    if watch:
+        _watch(files, form, with_names=with_names)
+    elif form == "json":
+        from setwright.report import machine
+
+        checked = [_checked(file) for file in _plans(files)]
+        typer.echo(machine.json_text(checked, with_names=with_names), nl=False)
+        raise typer.Exit(exit_status([f for one in checked for f in one.findings], Level[fail_on]))
+    else:
+        say, status = _sayer(form, with_names=with_names), 0
+        for number, file in enumerate(_plans(files)):
+            one = _checked(file)
+            typer.echo(("\n" if number and form == "text" else "") + say(one), nl=False)
+            status = max(status, exit_status(one.findings, Level[fail_on]))
+        raise typer.Exit(status)
+
+
+def _sayer(form: str, *, with_names: bool) -> "Callable[[Checked], str]":
+    """What prints one checked plan: as text, as short lines, or as annotations."""
+    from functools import partial
+
     if form == "text":
         from setwright.report import terminal
 
-        typer.echo("\n".join(terminal.text(one, colour=_in_colour()) for one in checked), nl=False)
-    else:
-        from setwright.report import machine
+        return partial(terminal.text, colour=_in_colour())
+    from setwright.report import machine
 
-        if form == "json":
-            typer.echo(machine.json_text(checked, with_names=with_names), nl=False)
-        else:
-            lines = machine.short if form == "short" else machine.github
-            typer.echo("".join(lines(one, with_names=with_names) for one in checked), nl=False)
-    raise typer.Exit(exit_status([f for one in checked for f in one.findings], Level[fail_on]))
+    return partial(machine.short if form == "short" else machine.github, with_names=with_names)
+
+
+def _watch(files: list[Path], form: str, *, with_names: bool) -> None:
+    """Check and print at each save until Ctrl-C."""
+    from functools import partial
+
+    from setwright.watching import watch
+
+    if form == "json":
+        _stop("--watch prints again and again, and JSON is one document: take --format text or short")
+    if Path("-") in files:
+        _stop("--watch needs files: standard input can't be read again")
+    say = _sayer(form, with_names=with_names)
+    watch(files, say, partial(typer.echo, nl=False), redraw=sys.stdout.isatty())
 
 
 @app.command(epilog="Example:  setwright read week-3.yaml --count")

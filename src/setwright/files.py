@@ -50,11 +50,28 @@ def decode(raw: bytes, name: str) -> str:
 
 
 def plans_in(path: Path) -> list[Path]:
-    """The plans of a folder by name (YAML files with a line that starts with "plan:"); a file is itself."""
+    """The plans of a folder by name (YAML files with a line that starts with "plan:"); a file is itself.
+
+    Raises: CannotRun when the folder may not be looked into.
+    """
     if not os.path.isdir(path):  # noqa: PTH112  # unlike Path.is_dir it answers for names no file can have
         return [path]
-    files = sorted(one for one in path.iterdir() if one.suffix in {".yaml", ".yml"} and one.is_file())
-    return [one for one in files if "\nplan:" in "\n" + (read_beside(one, one.name) or "plan:")]
+    return [one for one in yaml_in(path) if "\nplan:" in "\n" + (read_beside(one, one.name) or "plan:")]
+
+
+def yaml_in(path: Path) -> list[Path]:
+    """The YAML files of a folder by name; none where there is no folder.
+
+    Raises: CannotRun when the folder may not be looked into.
+    """
+    try:
+        with os.scandir(path) as entries:
+            names = [entry.name for entry in entries if entry.is_file()]
+    except (FileNotFoundError, NotADirectoryError):
+        return []
+    except OSError as error:
+        raise CannotRun(f"{path} can't be read: {(error.strerror or str(error)).lower()}") from None
+    return sorted(path / name for name in names if name.endswith((".yaml", ".yml")))
 
 
 def read_beside(plan: Path, name: str) -> str | None:

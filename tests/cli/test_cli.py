@@ -2,6 +2,7 @@
 
 import gc
 import json
+import os
 import subprocess
 import sys
 from pathlib import Path
@@ -149,6 +150,18 @@ def test_a_folder_stands_for_the_plans_in_it(tmp_path: Path) -> None:
     report = json.loads(run("check", str(CREW), "--format", "json").output)
     assert [Path(name).name for name in report["files"]] == ["week-flawed.yaml", "week-good.yaml"]
     assert "there is no plan in" in run("check", str(tmp_path)).stderr
+
+
+def test_a_folder_that_may_not_be_looked_into_is_one_sentence(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def refuse(_: object) -> None:
+        raise PermissionError(13, "Permission denied")
+
+    monkeypatch.setattr(os, "scandir", refuse)
+    result = run("check", str(tmp_path))
+    assert result.exit_code == 2
+    assert result.stderr == f"setwright: {tmp_path} can't be read: permission denied\n"
 
 
 def test_a_plan_on_standard_input() -> None:
