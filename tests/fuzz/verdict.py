@@ -61,10 +61,7 @@ class _Beside:
         self._files = dict(zip(NAMES[1:], one[1:], strict=True))
 
     def __call__(self, name: str) -> str | None:
-        try:
-            return decode(self._files[name], name) if name in self._files else None
-        except CannotRun:
-            return None
+        return decode(self._files[name], name) if name in self._files else None
 
 
 def _wrong_findings(checked: Checked) -> Iterator[str]:

@@ -2,8 +2,9 @@
 
 import pytest
 
+from setwright.files import decode
 from setwright.model.people import Squad
-from setwright.model.reader import WeekRead
+from setwright.model.reader import WeekRead, read_week
 from setwright.model.room import Band, Cable, Gym, Stock
 from tests.reading.plans import read
 
@@ -226,3 +227,24 @@ def test_files_that_hold_something_else() -> None:
     assert gym("just words\n")[1] == ["value-in-wrong-form"]
     assert squad("")[0] is None
     assert gym("")[0] is None
+
+
+@pytest.mark.parametrize("text", ["", "---\n", "# nothing yet\n"])
+@pytest.mark.parametrize("what", ["squad", "gym", "movements"])
+def test_a_file_that_holds_nothing_is_said(what: str, text: str) -> None:
+    (finding,) = read(f"plan: A\n{what}: ours.yaml\nwork:\n  - dip: 3 x 8\n", {"ours.yaml": text}).findings
+    assert finding.message == f"{what}: ours.yaml holds nothing"
+    assert finding.change == f"write the keys of the {what} into it, or take `{what}:` out"
+
+
+def test_a_file_that_is_no_text_is_said_with_its_line() -> None:
+    def beside(name: str) -> str:
+        return decode("squad: Hall\nathletes:\n  - name: Zoë\n".encode("cp1252"), name)
+
+    plan = "plan: A\nsquad: squad.yaml\nwork:\n  - dip: 3 x 8\n"
+    (finding,) = read_week("week.yaml", plan, beside).findings
+    assert finding.rule == "file-not-found"
+    assert finding.message.startswith(
+        "squad: squad.yaml, line 3: not UTF-8 text; it looks like an 8-bit file"
+    )
+    assert finding.change == "save it again in the editor with the encoding UTF-8"
