@@ -1,5 +1,6 @@
 """Reading a file whole and writing one whole: never a half-written file, never a traceback."""
 
+import codecs
 import os
 import tempfile
 from pathlib import Path
@@ -59,8 +60,9 @@ def decode(raw: bytes, name: str) -> str:
     marked = raw.startswith((b"\xff\xfe", b"\xfe\xff")) and not raw.startswith(UTF_32)
     if not marked and raw.count(0) > EMPTY_BYTES * len(raw):
         raise CannotRun(f"{name} is UTF-16 without its mark, UTF-32, or no text at all", _SAVE)
+    raw = raw.removeprefix(codecs.BOM_UTF8)
     try:
-        return raw.decode("utf-16" if marked else "utf-8-sig")
+        return raw.decode("utf-16" if marked else "utf-8")
     except UnicodeDecodeError as error:
         raise CannotRun(_not_text(raw, error.start, name, marked=marked), _SAVE) from None
 
@@ -75,7 +77,7 @@ def _not_text(raw: bytes, at: int, name: str, *, marked: bool) -> str:
     if marked:
         return f"{name}, line {line}: the UTF-16 text is damaged"
     letter = raw[at : at + 1].decode("cp1252", "ignore")
-    known = f', "{letter}" in Windows-1252' if letter else ""
+    known = f', "{letter}" in Windows-1252' if letter.isprintable() and letter else ""
     looks = "it looks like an 8-bit file saved by an older editor"
     return f"{name}, line {line}: not UTF-8 text; {looks} (byte {raw[at]:02X}{known})"
 
