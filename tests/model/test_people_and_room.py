@@ -1,6 +1,8 @@
 """Squad and gym: files beside the plan or keys underneath, limits with their end, stock with its numbers."""
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from setwright.files import decode
 from setwright.model.people import Squad
@@ -248,3 +250,14 @@ def test_a_file_that_is_no_text_is_said_with_its_line() -> None:
         "squad: squad.yaml, line 3: not UTF-8 text; it looks like an 8-bit file"
     )
     assert finding.change == "save it again in the editor with the encoding UTF-8"
+
+
+@given(st.text(max_size=150), st.text(max_size=150))
+def test_any_text_beside_a_plan_gives_people_and_room_or_findings(squad: str, gym: str) -> None:
+    result = read(
+        f"plan: A\nsquad: squad.yaml\ngym: gym.yaml\n{WORK}", {"squad.yaml": squad, "gym.yaml": gym}
+    )
+    assert result.week is not None
+    told = {word for f in result.findings for word in (f.place.file, f.message.partition(":")[0])}
+    assert result.week.squad is not None or told & {"squad", "squad.yaml"}
+    assert result.week.gym is not None or told & {"gym", "gym.yaml"}

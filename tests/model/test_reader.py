@@ -401,3 +401,34 @@ def test_a_mutated_plan_never_raises_and_never_passes_in_silence(data: st.DataOb
         assert finding.place.line <= FULL.count("\n") + 5
         assert result.sources[finding.place.file].line(finding.place.line) is not None
     assert result.week is not None or result.findings
+
+
+@pytest.mark.parametrize(
+    ("do", "key", "load", "effort"),
+    [
+        ("test max reps", "load: bodyweight + 10 kg", "bodyweight", None),
+        ("work up to 5RM", "effort: RPE 9", "rm", "RPE"),
+        ("work up to 5RM, then 2 x 5", "load: 60 kg", "rm", None),
+    ],
+)
+def test_a_top_set_takes_what_stands_beneath_where_no_other_sets_do(
+    do: str, key: str, load: str, effort: str | None
+) -> None:
+    result = read(f"plan: A\nwork:\n  - pull-up: {do}\n    {key}\n")
+    assert result.findings == ()
+    assert result.week is not None
+    (item,) = result.week.sessions[0].items()
+    assert item.dose is not None
+    first = item.dose.groups[0].works[0]
+    assert (first.load and first.load.kind, first.effort and first.effort.scale) == (load, effort)
+
+
+@pytest.mark.parametrize(
+    ("line", "rule"),
+    [
+        ("work up to 5RM, at 60 kg", "said-twice"),
+        ("work up to 5RM\n    load: 60 kg", "said-in-line-and-below"),
+    ],
+)
+def test_a_load_beside_a_repetition_maximum_is_said_twice(line: str, rule: str) -> None:
+    assert rules(f"plan: A\nwork:\n  - pull-up: {line}\n") == [rule]

@@ -8,6 +8,16 @@ from setwright.reading.say import dose_short, say_dose, say_warm_up
 from tests.reading.dose_lines import KG, read
 
 SAID = [
+    (
+        "test max reps at bodyweight + 10 kg",
+        "test of as many repetitions as possible with bodyweight + 10 kg",
+        "test max reps",
+    ),
+    (
+        "test max reps at 10RM",
+        "test of as many repetitions as possible with the load for 10 at most (10RM)",
+        "test max reps",
+    ),
     ("3 x 8, tempo 3 s down", "3 sets of 8; 3 s down", "3 x 8"),
     ("3 x 8, last set at 50 kg", "3 sets of 8; last set: with 50 kg", "3 x 8, last set at 50 kg"),
     ("3x8", "3 sets of 8", "3 x 8"),
