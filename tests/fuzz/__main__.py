@@ -5,6 +5,7 @@ import gc
 import sys
 import time
 from collections import Counter
+from collections.abc import Iterable, Iterator
 from functools import partial
 from pathlib import Path
 from tempfile import gettempdir
@@ -14,11 +15,12 @@ from tests.fuzz.seeds import NAMES, Input
 from tests.fuzz.shrink import kind_of, shrunk
 from tests.fuzz.verdict import fault
 
+TOLD_EVERY = 10_000
 PRINTED_EVERY = 10
 """Of so many inputs one is printed in every form (choice)."""
 
 
-def run(numbers: range, seed: int, out: Path, *, keep_going: bool = False) -> Counter[str]:
+def run(numbers: Iterable[int], seed: int, out: Path, *, keep_going: bool = False) -> Counter[str]:
     """How often each kind of fault was met; the first of each kind is made small and written to ``out``."""
     met: Counter[str] = Counter()
     for number in numbers:
@@ -45,6 +47,14 @@ def _written(one: Input, folder: Path) -> Path:
     return folder / NAMES[0]
 
 
+def _told(numbers: range) -> Iterator[int]:
+    """The numbers, every ``TOLD_EVERY`` of them said when those before it are done."""
+    for number in numbers:
+        if number and number % TOLD_EVERY == 0:
+            print(f"fuzz: {number:,} of {len(numbers):,}", flush=True)
+        yield number
+
+
 def main() -> int:
     """Garble, check, print what was met and how long it took."""
     ask = argparse.ArgumentParser(prog="python -m tests.fuzz", description=__doc__)
@@ -57,7 +67,7 @@ def main() -> int:
     numbers = range(asked.count) if asked.only is None else range(asked.only, asked.only + 1)
     start = time.perf_counter()
     gc.freeze()
-    met = run(numbers, asked.seed, asked.out, keep_going=asked.keep_going)
+    met = run(_told(numbers), asked.seed, asked.out, keep_going=asked.keep_going)
     for kind, times in met.most_common():
         print(f"fuzz: {times} x {kind}")
     print(f"fuzz: {len(numbers):,} inputs of seed {asked.seed} in {time.perf_counter() - start:.0f} s")
