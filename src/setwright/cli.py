@@ -260,6 +260,31 @@ def explain(
     typer.echo(text, nl=False)
 
 
+@app.command(epilog="Example:  setwright schema plan --out plan.schema.json")
+def schema(
+    kind: Annotated[
+        Literal["plan", "squad", "gym", "record"],
+        typer.Argument(metavar="KIND", help="The kind of file: plan, squad, gym or record."),
+    ],
+    out: Annotated[
+        Path | None, typer.Option(metavar="FILE", help="Write it into this file instead of printing it.")
+    ] = None,
+) -> None:
+    """Print the JSON Schema with which an editor completes and explains what is typed: docs/editor.md."""
+    from setwright.files import CannotRun, write_whole
+    from setwright.schema import schema_text
+
+    text = schema_text(kind)
+    if out is None:
+        typer.echo(text, nl=False)
+        return
+    try:
+        write_whole(out, text)
+    except CannotRun as stop:
+        _stop(str(stop))
+    typer.echo(f"{out}  (first line of a {kind} beside it: # yaml-language-server: $schema={out.name})")
+
+
 def main() -> None:
     """Run the command line, without collecting garbage: a command is over before it would matter."""
     import gc

@@ -26,7 +26,7 @@ def test_version() -> None:
 
 
 def test_each_command_shows_help_with_an_example() -> None:
-    for command in ("check", "read", "move", "sheet", "explain"):
+    for command in ("check", "read", "move", "sheet", "explain", "schema"):
         result = run(command, "--help")
         assert result.exit_code == 0
         assert f"Example:  setwright {command}" in result.output
@@ -185,18 +185,48 @@ def test_explain_an_unknown_rule_names_the_nearest() -> None:
     assert "heavy-line-not-finished" in result.stderr
 
 
-def test_check_loads_nothing_heavy() -> None:
+@pytest.mark.parametrize(
+    ("arguments", "needed"),
+    [
+        (["check", str(CREW / "week-flawed.yaml")], "setwright.checked"),
+        (["schema", "plan"], "setwright.schema"),
+    ],
+)
+def test_nothing_heavy_is_loaded(arguments: list[str], needed: str) -> None:
     code = (
         "import sys; from setwright.cli import app, main\n"
-        f"try: app(['check', {str(CREW / 'week-flawed.yaml')!r}])\n"
+        f"try: app({arguments!r})\n"
         "except SystemExit: pass\n"
         "print('\\n'.join(sys.modules), file=sys.stderr)"
     )
     loaded = subprocess.run(
         [sys.executable, "-c", code], capture_output=True, text=True, check=True
     ).stderr.split()
-    assert "setwright.checked" in loaded
+    assert needed in loaded
     assert not NEVER_FOR_CHECK & set(loaded)
+
+
+def test_a_schema_is_printed_or_written_with_the_line_that_switches_it_on(tmp_path: Path) -> None:
+    printed = run("schema", "gym")
+    assert json.loads(printed.output)["title"] == "Setwright gym"
+    target = tmp_path / "gym.schema.json"
+    written = run("schema", "gym", "--out", str(target))
+    assert target.read_text(encoding="utf-8") == printed.output
+    assert written.output.endswith(
+        "(first line of a gym beside it: # yaml-language-server: $schema=gym.schema.json)\n"
+    )
+    (tmp_path / "file").write_text("", encoding="utf-8")
+    stopped = run("schema", "gym", "--out", str(tmp_path / "file" / "gym.json"))
+    assert stopped.exit_code == 2
+    assert "can't be written" in stopped.stderr
+    assert run("schema", "timetable").exit_code == 2
+
+
+def test_the_line_that_switches_a_schema_on_is_a_remark_to_check(tmp_path: Path) -> None:
+    plan = tmp_path / "week.yaml"
+    line = "# yaml-language-server: $schema=plan.schema.json\n"
+    plan.write_text(line + "plan: A\naim: return\nwork:\n  - pull-up: 3 x 8\n", encoding="utf-8")
+    assert run("check", str(plan)).exit_code == 0
 
 
 FAULTS = """\

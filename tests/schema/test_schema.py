@@ -1,0 +1,302 @@
+"""The schemas: valid draft 07, silent on what is read without a finding, loud on what is surely wrong."""
+
+import json
+import re
+from pathlib import Path
+from typing import get_args
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+from jsonschema import Draft7Validator
+
+from setwright.library.table import library
+from setwright.model.reader import top
+from setwright.model.reader.keys import Key
+from setwright.places import Place
+from setwright.reading.faults import TextRule
+from setwright.reading.fields import OneOf
+from setwright.reading.file_rules import RULES as FILE_RULES
+from setwright.reading.gathering import Gathering
+from setwright.reading.key_rules import RULES as KEY_RULES
+from setwright.reading.nodes import Scalar
+from setwright.rules import RULES, Rule
+from setwright.schema import Kind, schema_text
+from setwright.schema.movements import sentence
+from setwright.schema.words import sections
+from tests.reading.plans import read, whole_plan
+from tests.schema.core import faults, validator
+
+ROOT = Path(__file__).parents[2]
+KINDS: tuple[Kind, ...] = get_args(Kind)
+LARGEST = 300_000
+"""Bytes of a schema (choice: what an editor reads without a pause)."""
+
+
+def kind_of(path: Path) -> Kind:
+    """The kind of an example file, by its first key."""
+    first = next(line for line in path.read_text(encoding="utf-8").splitlines() if not line.startswith("#"))
+    return next(kind for kind in KINDS if first.startswith(f"{kind}:"))
+
+
+EXAMPLES = sorted((ROOT / "examples").rglob("*.yaml"))
+WEEKS = sorted((ROOT / "tests" / "rules" / "weeks").glob("*.yaml"))
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_a_schema_is_draft_07_small_and_whole(kind: Kind) -> None:
+    text = schema_text(kind)
+    schema = json.loads(text)
+    Draft7Validator.check_schema(schema)
+    assert len(text.encode()) < LARGEST
+    assert text.endswith("}\n")
+    named = {name for part in text.split('"#/definitions/')[1:] for name in [part.split('"')[0]]}
+    assert named == set(schema["definitions"])
+
+
+@pytest.mark.parametrize("path", [*EXAMPLES, *WEEKS], ids=lambda path: path.stem)
+def test_example_files_are_without_fault(path: Path) -> None:
+    assert faults(kind_of(path), path.read_text(encoding="utf-8")) == []
+
+
+@pytest.mark.parametrize("rule", RULES, ids=lambda rule: rule.id)
+def test_the_plans_of_the_rules_are_without_fault(rule: Rule) -> None:
+    assert faults("plan", rule.bad) == faults("plan", rule.good) == []
+
+
+@pytest.mark.parametrize("rule", [*FILE_RULES, *KEY_RULES], ids=lambda rule: rule.id)
+def test_what_is_read_without_a_finding_is_without_fault(rule: TextRule) -> None:
+    plan = whole_plan(rule.good)
+    assert read(plan).findings == ()
+    assert faults("plan", plan) == []
+
+
+PLAN_IN_A_PAGE = re.compile(r"^```yaml\n(plan:.*?)^```$", re.MULTILINE | re.DOTALL)
+
+
+@pytest.mark.parametrize("page", ["README.md", "docs/plan-language.md"])
+def test_the_plans_of_the_docs_are_without_fault(page: str) -> None:
+    plans = PLAN_IN_A_PAGE.findall((ROOT / page).read_text(encoding="utf-8"))
+    assert plans
+    for plan in plans:
+        assert faults("plan", plan) == []
+
+
+EVERYTHING = """\
+plan: Everything at once
+weeks: 6
+starts: 2027-02-01
+unit: lb
+training days: [Monday, Wednesday]
+rotate: [A, B]
+lighter weeks:
+  week 4: half the sets and 80% of the load
+stages:
+  pressing:
+    earliest: week 3
+    enter when: [no pain the day after]
+    signed off: club physiotherapist, 2027-02-15
+next:
+  - 12 or more: add 5 lb
+  - otherwise: repeat
+schemes:
+  main lift: 5 x 5 at 80%
+  other lift:
+    week 1: 3 x 8 at 65%
+    weeks 2-6: same
+sets a week:
+  chest: 8-12
+  pull to push: at least 1
+last week:
+  push-up: 300 reps
+squad:
+  athletes:
+    - Isla
+    - name: No
+      born: 1994
+      maxes:
+        dip: bodyweight + 20 lb tested 2027-01-20
+        bench pull: [55 kg tested 2026-12-14, training max 90%]
+      limits:
+        - no: overhead, hanging
+          until: 2027-03-01
+          set by: team doctor
+  groups:
+    light: [Isla]
+gym:
+  spotter: no
+  bars:
+    45 lb: 1
+  bands:
+    red: 60 N at 2 m
+    green:
+      pull: [60 N at 1 m, 90 N at 2 m]
+movements: ours.yaml
+sessions:
+  - name: A
+    minutes: [60, 60, 60, 45, 60, 60]
+    warm-up:
+      - rope skipping: 3 min
+      - push-up
+    work:
+      - move: Flat Barbell Bench Press
+        do:
+          week 1: 3 x 8
+          weeks 2-6: as week 1
+      - dip:
+          do: 3 x 8
+          rest: 90
+        load:
+          Isla: 10
+          No: none
+        instead:
+          No:
+            - leg press: 3 x 10
+      - pull-up:
+        load: [1, 2, 3, 2, 4, 5]
+        only in: weeks 1-5
+      - complex:
+          - Romanian deadlift: 5
+          - hang power clean: 3
+        rounds: 4
+        load: [30, 32.5, 35, 30, 37.5, 40]
+      - circuit:
+          - push-up
+          - step-up:
+            kit: [box]
+        each: 0:40
+        rounds: 3
+  - day: Thu
+    like: A
+    stage: pressing
+    leave out: [dip]
+    swap:
+      pull-up: chin-up
+    change:
+      - flat barbell bench press: 2 x 8
+    add:
+      - face pull: 3 x 15
+"""
+
+
+def test_a_plan_with_every_word_of_the_language_is_without_fault() -> None:
+    assert faults("plan", EVERYTHING) == []
+
+
+def test_a_record_is_without_fault() -> None:
+    record = """\
+record: Autumn block, week 3
+week: 3
+session: Monday
+date: 2027-11-15
+done:
+  Isla:
+    - flat barbell bench press: 60 kg x 8, 8, 6 at RPE 8
+    - dip: 8
+    - pull-up:
+    - machine row: 30 kg x 10, 10
+      instead of: bench pull
+    - front plank: not done, ran out of time
+    - note: slept badly
+  Tam:
+"""
+    assert faults("record", record) == []
+
+
+@pytest.mark.parametrize(
+    ("kind", "text"),
+    [
+        ("plan", "aim: sizes"),
+        ("plan", "aim: [size]"),
+        ("plan", "aimm: size"),
+        ("plan", "focus: [chst]"),
+        ("plan", "people: six"),
+        ("plan", "work: 3 x 8"),
+        ("plan", "note: [a, b]"),
+        ("plan", "work:\n  - superset:\n      - dip: 3 x 8\n    tempo: 3-1-1-0"),
+        ("plan", "work:\n  - [dip]"),
+        ("plan", "sessions:\n  - dip: 3 x 8"),
+        ("plan", "gym:\n  racks: two"),
+        ("squad", "athletes:\n  - name: Isla\n    handed: both"),
+        ("squad", "athletes:\n  - name: Isla\n    limits:\n      - no: [heavy things]"),
+        ("gym", "spotter: perhaps"),
+        ("record", "done:\n  - dip: 8"),
+    ],
+)
+def test_what_is_surely_wrong_is_a_fault(kind: Kind, text: str) -> None:
+    assert len(faults(kind, text)) == 1
+
+
+def test_capitals_and_hyphens_in_keys_make_no_difference() -> None:
+    assert (
+        faults("plan", "Plan: A\nDays_to-Match: 2\nCOOL DOWN: rowing\nwarm up: 8\nDay: mon\nwork: []") == []
+    )
+
+
+CHOICE_READERS = {
+    key: entry.read
+    for key, entry in top.KEYS.items()
+    if isinstance(entry, Key) and isinstance(entry.read, OneOf)
+}
+SPELLINGS = sorted({spelling for read_one in CHOICE_READERS.values() for spelling in read_one.spellings})
+
+
+@given(st.sampled_from(sorted(CHOICE_READERS)), st.sampled_from(SPELLINGS), st.data())
+def test_a_choice_is_a_fault_exactly_when_the_reader_refuses_it(
+    key: str, word: str, data: st.DataObject
+) -> None:
+    typed = "".join(data.draw(st.sampled_from((sign, sign.upper(), sign * 2))) for sign in word)
+    read_as = CHOICE_READERS[key](Scalar(typed, Place("week.yaml", 1, 1, 1, 2)), Gathering())
+    assert validator("plan").is_valid({key: typed}) is (read_as is not None)
+
+
+def test_every_movement_is_proposed_and_explained_by_each_of_its_names() -> None:
+    schema = json.loads(schema_text("plan"))
+    _, explained, proposed = schema["definitions"]["member"]["allOf"]
+    keys = proposed["then"]["properties"]
+    movements = [library().movement(key) for key in library().keys()]  # noqa: SIM118  # no dict
+    assert set(keys) == {name for one in movements for name in (one["name"], *one["aliases"])}
+    for one in movements:
+        for spelling in (one["name"], *one["aliases"]):
+            (shown,) = (
+                s for pattern, s in explained["patternProperties"].items() if re.search(pattern, spelling)
+            )
+            assert shown == keys[spelling]
+            told = schema["definitions"][shown["$ref"].rpartition("/")[2]]
+            assert (told["title"], told["description"]) == (one["name"], sentence(one))
+
+
+@pytest.mark.parametrize(
+    ("name", "kind", "trains"),
+    [
+        ("dip", "Downward push, loaded by bodyweight (load: BW, BW+kg or BW-kg)", "serves the costal part"),
+        (
+            "face pull",
+            "Horizontal pull, loaded by cable (load: stack setting)",
+            "serves no part of the chest",
+        ),
+        (
+            "leg curl",
+            "Knee flexion, loaded by machine (load: stack setting or plates)",
+            "counted for hamstrings",
+        ),
+        (
+            "run",
+            "Locomotion (load: seconds, metres or calories)",
+            "counted for quadriceps, gluteus maximus and hamstrings",
+        ),
+    ],
+)
+def test_a_movement_in_one_sentence(name: str, kind: str, trains: str) -> None:
+    key = library().find(name).key
+    assert key is not None
+    assert sentence(library().movement(key)) == f"{kind}; {trains}."
+
+
+def test_kinds_that_keys_name_are_all_there_and_all_used() -> None:
+    named = {word.kind for section in sections().values() for word in section.values()} - {
+        "choice",
+        "choices",
+    }
+    made = set().union(*(json.loads(schema_text(kind))["definitions"] for kind in KINDS))
+    assert named <= made
