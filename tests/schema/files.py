@@ -22,6 +22,8 @@ plan: Everything at once
 weeks: 6
 starts: 2027-02-01
 unit: lb
+aim: Size
+focus: [pecs, Back]
 training days: [Monday, Wednesday]
 rotate: [A, B]
 lighter weeks:
@@ -32,6 +34,7 @@ stages:
     enter when: [no pain the day after]
     signed off: club physiotherapist, 2027-02-15
 next:
+  - add 2.5 kg every week
   - 12 or more: add 5 lb
   - otherwise: repeat
 schemes:

@@ -80,6 +80,8 @@ def test_the_choices_that_readers_of_their_own_read() -> None:
     assert {*focus.choices, *focus.also} == set(GROUP_WORDS)
     assert tuple(ban.choices) == squad.BANNED
     assert tuple(day.choices) == DAYS
+    begun = {name[:letters] for name in DAYS for letters in range(session.SHORTEST_DAY, len(name) + 1)}
+    assert begun == {one for one in (*day.choices, *day.also) if not one.endswith(".")}
 
 
 @pytest.mark.parametrize("name", sections())

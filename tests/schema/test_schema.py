@@ -87,6 +87,8 @@ def test_a_record_is_without_fault() -> None:
         ("plan", "aim: [size]"),
         ("plan", "aimm: size"),
         ("plan", "focus: [chst]"),
+        ("plan", "focus: [pecs, 3]"),
+        ("plan", "focus: chest, chst"),
         ("plan", "people: six"),
         ("plan", "work: 3 x 8"),
         ("plan", "note: [a, b]"),

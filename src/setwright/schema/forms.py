@@ -76,27 +76,29 @@ def proposing(schema: Schema, names: Iterable[str]) -> Schema:
 
 def choice(word: Word) -> Schema:
     """One of the words of ``word``, in any case."""
-    enum, spelled = _choices(word, several=False)
+    enum = _words(word)
+    spelled: Schema = {"type": "string", "pattern": f"^{_any_of(word)}$", "not": enum}
     return proposing({"oneOf": [enum, spelled, EMPTY]}, word.choices)
 
 
 def choices(word: Word) -> Schema:
     """Some of the words of ``word``, in any case, in a list or with commas between."""
-    enum, spelled = _choices(word, several=True)
+    enum, one = _words(word), _any_of(word)
+    typed: Schema = {"type": "string", "pattern": f"^{one}(?: *, *{one}?)*$", "not": enum}
+    entry: Schema = {"pattern": f"^{one}$", "not": {"type": ["number", "array", "object"]}}
     listed: Schema = {"type": "array", "items": enum}
-    otherwise: Schema = {"type": "array", "items": _choices(word, several=False)[1], "not": {"items": enum}}
-    return proposing({"oneOf": [enum, spelled, listed, otherwise, EMPTY]}, word.choices)
+    spelled: Schema = {"type": "array", "items": entry, "not": {"items": enum}}
+    return proposing({"oneOf": [enum, typed, listed, spelled, EMPTY]}, word.choices)
 
 
-def _choices(word: Word, *, several: bool) -> tuple[Schema, Schema]:
-    """The words themselves, and every other spelling of them that is read."""
-    one = f"(?:{'|'.join(any_case(spelling, ' +') for spelling in (*word.choices, *word.also))})"
-    pattern = f"^{one}(?: *, *{one})*$" if several else f"^{one}$"
-    words = list(word.choices)
-    return (
-        {"enum": words, "enumDescriptions": list(word.choices.values())},
-        {"type": "string", "pattern": pattern, "not": {"enum": words}},
-    )
+def _words(word: Word) -> Schema:
+    """The words as the docs write them: proposed, and named in what the editor says of another."""
+    return {"enum": list(word.choices), "enumDescriptions": list(word.choices.values())}
+
+
+def _any_of(word: Word) -> str:
+    """A pattern for every spelling that is read."""
+    return f"(?:{'|'.join(any_case(spelling, ' +') for spelling in (*word.choices, *word.also))})"
 
 
 def any_case(typed: str, blank: str) -> str:

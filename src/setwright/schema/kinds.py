@@ -81,11 +81,18 @@ def values(table: Library) -> dict[str, Schema]:
         ),
         "pattern": proposing(TEXT, get_args(Pattern)),
         "muscle names": proposing(TEXTS, get_args(Muscle)),
-        "next": or_text({"type": "array", "items": {"oneOf": [ONE, by_name(TEXT), EMPTY]}}),
+        "next": _next(),
         **_by_name(table),
         **_lists(),
         **_or_files(),
     }
+
+
+def _next() -> Schema:
+    """A sentence, or cases with a sentence each, one below the other or in a list."""
+    cases: Schema = {"type": "object", "additionalProperties": TEXT}
+    listed: Schema = {"type": "array", "items": or_text(cases)}
+    return {"oneOf": [ONE, cases, listed, EMPTY]}
 
 
 def _dose() -> Schema:
