@@ -5,6 +5,7 @@ import re
 from collections.abc import Mapping
 from typing import Final, Literal
 
+from setwright import __version__
 from setwright.library.table import library
 from setwright.schema.forms import Schema
 from setwright.schema.kinds import entries, values
@@ -22,7 +23,7 @@ def schema_text(kind: Kind) -> str:
     root: Schema = {
         "$schema": DRAFT,
         "title": f"Setwright {kind}",
-        "description": f"The keys of a {kind}. `setwright check` says what an editor can't.",
+        "description": f"The keys of a {kind}, by Setwright {__version__}. `setwright check` says the rest.",
         **everything[kind],
     }
     root["definitions"] = _needed(root, everything)

@@ -27,8 +27,6 @@ from setwright.schema.forms import (
 from setwright.schema.movements import explained, needs, proposed, proposed_first
 from setwright.schema.words import Word, sections
 
-GROUPS: Final = ("superset", "circuit", "complex")
-
 DOSES: Final = ("3 x 8-10 at 2 RIR, rest 2:00", "3 x 10 each arm", "sets of 12, 10, 8 at 60, 65, 70 kg")
 HOW_MANY: Final[Schema] = {
     **TEXT,
@@ -177,9 +175,10 @@ def entries(table: Library) -> dict[str, Schema]:
 
 
 def _line() -> Schema:
-    group = _properties("group")
-    is_group: Schema = {"type": "object", "anyOf": [{"required": [word]} for word in GROUPS]}
-    alone: Schema = {"allOf": [ref("member"), proposed_first({word: group[word] for word in GROUPS})]}
+    """A line of a session's work: a group with its own keys, or a movement with its words."""
+    groups = {key: _key(key, word) for key, word in sections()["group"].items() if word.kind == "members"}
+    is_group: Schema = {"type": "object", "anyOf": [{"required": [word]} for word in groups]}
+    alone: Schema = {"allOf": [ref("member"), proposed_first(groups)]}
     return {"if": is_group, "then": ref("group"), "else": alone}
 
 
