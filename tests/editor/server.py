@@ -10,6 +10,7 @@ import select
 import shutil
 import subprocess
 import time
+from collections.abc import Callable
 from pathlib import Path
 from types import TracebackType
 from typing import Any, Final, Self
@@ -114,7 +115,7 @@ class Server:
         message: dict[str, Any] = json.loads(self._upto(lambda read: length if len(read) >= length else None))
         return message
 
-    def _upto(self, end: Any) -> bytes:
+    def _upto(self, end: Callable[[bytes], int | None]) -> bytes:
         """Bytes up to the place that ``end`` tells of those read, once it is there."""
         assert self._process.stdout
         until = time.monotonic() + ANSWER_WITHIN_S

@@ -6,6 +6,7 @@ from pathlib import Path
 from typing import get_args
 
 import pytest
+import yaml
 from hypothesis import given
 from hypothesis import strategies as st
 from jsonschema import Draft7Validator
@@ -106,6 +107,12 @@ def test_what_is_surely_wrong_is_a_fault(kind: Kind, text: str) -> None:
     assert len(faults(kind, text)) == 1
 
 
+@pytest.mark.parametrize("path", EXAMPLES, ids=lambda path: path.stem)
+def test_an_editor_set_to_yaml_1_1_marks_nothing_either(path: Path) -> None:
+    """There a date is a date and `yes` is a boolean."""
+    assert validator(kind_of(path)).is_valid(yaml.safe_load(path.read_text(encoding="utf-8")))
+
+
 def test_capitals_and_hyphens_in_keys_make_no_difference() -> None:
     assert (
         faults("plan", "Plan: A\nDays_to-Match: 2\nCOOL DOWN: rowing\nwarm up: 8\nDay: mon\nwork: []") == []
@@ -134,6 +141,7 @@ def test_every_movement_is_proposed_and_explained_by_each_of_its_names() -> None
     _, explained, proposed = schema["definitions"]["member"]["allOf"]
     keys = proposed["then"]["properties"]
     movements = [library().movement(key) for key in library().keys()]  # noqa: SIM118  # no dict
+    assert not any(name in keys for one in movements for name in one["read_only_aliases"])
     assert set(keys) == {name for one in movements for name in (one["name"], *one["aliases"])}
     for one in movements:
         for spelling in (one["name"], *one["aliases"]):
