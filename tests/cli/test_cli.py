@@ -145,9 +145,11 @@ def test_several_plans_in_one_run() -> None:
     assert {finding["file"] for finding in report["findings"]} == {plans[1]}
 
 
-def test_a_folder_stands_for_the_plans_in_it(tmp_path: Path) -> None:
+def test_a_folder_stands_for_the_plans_and_records_in_it(tmp_path: Path) -> None:
     report = json.loads(run("check", str(CREW), "--format", "json").output)
-    assert [Path(name).name for name in report["files"]] == ["week-flawed.yaml", "week-good.yaml"]
+    assert [Path(name).name for name in report["files"]] == [
+        "record-week-3-monday.yaml", "week-flawed.yaml", "week-good.yaml"
+    ]  # fmt: skip
     assert "there is no plan in" in run("check", str(tmp_path)).stderr
 
 

@@ -166,10 +166,7 @@ def _told(checked: Checked, *, with_names: bool) -> Iterator[Finding]:
 
 
 def _hidden(checked: Checked, *, with_names: bool) -> frozenset[str]:
-    squad = checked.week.squad if checked.week else None
-    if with_names or squad is None:
-        return frozenset()
-    return frozenset(athlete.name for athlete in squad.athletes)
+    return frozenset() if with_names else checked.names
 
 
 def _without(names: frozenset[str], text: str) -> str:

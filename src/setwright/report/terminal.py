@@ -9,6 +9,7 @@ from setwright.findings import Finding, Level
 from setwright.library.table import MODEL_NOTE
 from setwright.model.plan import Week
 from setwright.places import Source
+from setwright.report.alone import what_was_read
 from setwright.report.working import work_in
 from setwright.report.wrapping import WIDTH, plain, wrapped
 from setwright.rules.aims import training
@@ -31,10 +32,15 @@ def text(checked: Checked, *, colour: bool) -> str:
         *_head(checked),
         *(_finding(f, n, checked, colour=colour) for n, f in enumerate(checked.findings, 1)),
     ]
-    return "\n\n".join([*blocks, _counts(checked)]) + "\n"
+    if checked.findings or checked.alone is None:
+        blocks.append(_counts(checked))
+    return "\n\n".join(blocks) + "\n"
 
 
 def _head(checked: Checked) -> Iterator[str]:
+    if checked.alone is not None:
+        yield wrapped(f"{checked.file}: {what_was_read(checked.alone)}")
+        return
     if checked.week is None or checked.coverage is None or checked.aim is None:
         yield f"{plain(checked.file)}: nothing of this plan could be read"
         return
