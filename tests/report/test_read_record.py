@@ -105,6 +105,10 @@ def test_check_says_what_is_to_be_mended() -> None:
     assert broken.startswith("one.yaml: nothing of this gym could be read\n")
 
 
+def test_what_can_not_be_read_at_all_is_only_its_faults() -> None:
+    assert said(f"gym: {'[' * 60}").startswith("Could not be read as written one.yaml, line 1: ")
+
+
 def test_names_stay_out_of_machine_output() -> None:
     one = checked("record: A\ndone:\n  Ann: done\n  Bo:\n    - dip: 8 8\n")
     for text in (json_of(one), machine.short(one), machine.github(one)):

@@ -3,11 +3,11 @@
 import datetime as dt
 from typing import Literal
 
-from pydantic import Field
-
+from setwright.model.next import NextTime
 from setwright.model.own import OwnMovement
 from setwright.model.people import Squad
 from setwright.model.room import Gym
+from setwright.model.weekly import DoneBefore, WeeklySets
 from setwright.places import Place
 from setwright.reading.dose import Amount, Dose, Load, MaxKind, Rest, Sides, Tempo, WarmUp
 from setwright.reading.frozen import Frozen
@@ -38,7 +38,7 @@ class Item(Frozen):
     sides: Sides | None = None
     load: Load | None = None
     warm_up: WarmUp | None = None
-    next: str | None = None
+    next: NextTime | None = None
     priority: int = 2
     for_: tuple[str, ...] = ()
     not_for: tuple[str, ...] = ()
@@ -64,7 +64,7 @@ class Group(Frozen):
     every_s: float | None = None
     ladder: tuple[int, ...] = ()
     load: Load | None = None
-    next: str | None = None
+    next: NextTime | None = None
     priority: int = 2
     for_: tuple[str, ...] = ()
     not_for: tuple[str, ...] = ()
@@ -134,9 +134,9 @@ class Week(Frozen):
     sport: str | None = None
     level: TrainingLevel | None = None
     focus: tuple[str, ...] = ()
-    sets_a_week: dict[str, str] = Field(default_factory=dict)
+    sets_a_week: tuple[WeeklySets, ...] = ()
     follows: str | None = None
-    last_week: dict[str, str] = Field(default_factory=dict)
+    last_week: tuple[DoneBefore, ...] = ()
     own_movements: tuple[OwnMovement, ...] = ()
     unread_movements: tuple[str, ...] = ()
     people: int | None = None
@@ -144,7 +144,7 @@ class Week(Frozen):
     staff: int | None = None
     squad: Squad | None = None
     gym: Gym | None = None
-    next: str | None = None
+    next: NextTime | None = None
     missed_day: Literal["resume", "skip", "restart the week"] = "resume"
     if_interrupted: str | None = None
     allow: tuple[Allowed, ...] = ()

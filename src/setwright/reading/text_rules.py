@@ -3,10 +3,16 @@
 from collections.abc import Mapping
 from typing import Final
 
-from setwright.reading import file_rules, key_rules, questions, record_questions
+from setwright.reading import file_rules, key_rules, next_rules, questions, record_questions
 from setwright.reading.faults import TextRule
 
 TEXT_RULES: Final[Mapping[str, TextRule]] = {
     rule.id: rule
-    for rule in (*file_rules.RULES, *key_rules.RULES, *questions.TEXT_RULES, *record_questions.RULES)
+    for rule in (
+        *file_rules.RULES,
+        *key_rules.RULES,
+        *next_rules.RULES,
+        *questions.TEXT_RULES,
+        *record_questions.RULES,
+    )
 }

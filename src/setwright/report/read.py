@@ -4,6 +4,7 @@ from collections.abc import Iterable, Iterator
 
 from setwright.findings import in_order
 from setwright.library.table import Library, library
+from setwright.model.next import typed_next
 from setwright.model.people import Athlete, Limit, Squad
 from setwright.model.plan import Week
 from setwright.model.reader import WeekRead
@@ -77,8 +78,8 @@ def _in_force(week: Week) -> Iterator[str]:
     )
     if week.starts:
         yield f"starts: {week.starts.isoformat()}"
-    yield from (f"sets a week, {group}: {span}" for group, span in week.sets_a_week.items())
-    yield from (f"last week, {name}: {done}" for name, done in week.last_week.items())
+    yield from (f"sets a week, {one.group}: {one.text}" for one in week.sets_a_week)
+    yield from (f"last week, {one.name}: {one.text}" for one in week.last_week)
     for word, value in (
         ("people", week.people),
         ("ages", week.ages),
@@ -87,7 +88,11 @@ def _in_force(week: Week) -> Iterator[str]:
     ):
         if value is not None:
             yield f"{word}: {value}"
-    yield f"next time, where a line does not say: {week.next}" if week.next else "next time: not written"
+    yield (
+        f"next time, where a line does not say: {typed_next(week.next.rule)}"
+        if week.next
+        else "next time: not written"
+    )
     yield f"a missed day: {week.missed_day}"
     if week.if_interrupted:
         yield f"if interrupted: {week.if_interrupted}"

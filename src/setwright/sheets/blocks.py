@@ -102,7 +102,7 @@ def _group_block(
         lines=tuple(_line(item, number, writer, athlete, group) for number, item in members),
         heading=typeset(heading),
         remarks=_remarks(group, athlete),
-        next_time=group.next,
+        next_time=group.next.text if group.next else None,
         rounds_box=_open_ended(group),
     )
 
@@ -121,7 +121,7 @@ def _line(
         load=load,
         boxes=_boxes(item, group),
         ramps=ramps(item.warm_up or (dose.warm_up if dose else None), writer.load, writer.blank(item)),
-        next_time=item.next,
+        next_time=item.next.text if item.next else None,
     )
 
 
