@@ -1,6 +1,7 @@
 """Rules for next time: every form, every question, and what is offered reads."""
 
 import re
+from pathlib import Path
 
 import pytest
 from hypothesis import given, settings
@@ -176,6 +177,13 @@ def test_a_list_is_asked_where_it_is_unclear(lines: str, column: int) -> None:
     (finding,) = read_plan(text).findings
     assert finding.rule.startswith("next-")
     assert finding.place.column == column
+
+
+def test_each_sentence_of_the_page_reads() -> None:
+    page = (Path(__file__).parents[2] / "docs" / "plan-language.md").read_text(encoding="utf-8")
+    rows = page.partition("## Next time")[2].partition("By the repetitions")[0].split("\n| `")[1:]
+    sentences = [one for row in rows for one in re.findall(r"`?([^`]+)`", row.partition(" | ")[0])]
+    assert len([rule(one.removeprefix(", ")) for one in sentences if one != ", "]) == 10
 
 
 def test_keys_are_no_rule() -> None:

@@ -1,6 +1,7 @@
 """The record line: notation 95 of the plan language, the four states, and every question with its answers."""
 
 import re
+from pathlib import Path
 
 import pytest
 from hypothesis import given, settings
@@ -107,6 +108,14 @@ def test_what_is_read_is_said_as_a_line_that_reads_the_same(typed: str, said: st
     read = done(typed)
     assert typed_done(read) == said
     assert meaning(done(said)) == meaning(read)
+
+
+def test_each_line_of_the_page_reads() -> None:
+    page = (Path(__file__).parents[2] / "docs" / "plan-language.md").read_text(encoding="utf-8")
+    section = page.partition("## Record")[2].partition("A set of 0")[0]
+    rows = [row.split(" | ")[1] for row in section.splitlines() if row.startswith("| ")][1:]
+    kinds = [done(one).kind for row in rows for one in re.findall(r"`([^`]+)`", row)]
+    assert (kinds.count("sets"), kinds.count("done"), kinds.count("not done")) == (15, 1, 2)
 
 
 @pytest.mark.parametrize("rule", RULES, ids=lambda rule: rule.id)

@@ -60,7 +60,7 @@ class Case(Frozen):
 
 
 class ByRepetitions(Frozen):
-    """By the repetitions of the last set: the first case that fits, else ``otherwise``."""
+    """By the repetitions of the last set: the first case that fits, else ``otherwise`` (None: repeat)."""
 
     kind: Literal["by repetitions"] = "by repetitions"
     cases: tuple[Case, ...]

@@ -9,7 +9,6 @@ from setwright.findings import Finding, Level
 from setwright.library.table import MODEL_NOTE
 from setwright.model.plan import Week
 from setwright.places import Source
-from setwright.report.alone import what_was_read
 from setwright.report.working import work_in
 from setwright.report.wrapping import WIDTH, plain, wrapped
 from setwright.rules.aims import training
@@ -39,6 +38,8 @@ def text(checked: Checked, *, colour: bool) -> str:
 
 def _head(checked: Checked) -> Iterator[str]:
     if checked.alone is not None:
+        from setwright.report.alone import what_was_read  # noqa: PLC0415 - a plan's check need not load it
+
         yield wrapped(f"{checked.file}: {what_was_read(checked.alone)}")
         return
     if checked.week is None or checked.coverage is None or checked.aim is None:

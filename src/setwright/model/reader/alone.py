@@ -1,20 +1,21 @@
 """A squad, gym or record file read alone, without the plan that names it."""
 
-from typing import Final, Literal, NamedTuple, get_args
+from typing import TYPE_CHECKING, Final, Literal, NamedTuple, get_args
 
 from setwright.findings import Finding, Level
 from setwright.model.people import Squad
 from setwright.model.reader.beside import Files
 from setwright.model.reader.gym import read_gym
 from setwright.model.reader.keys import OTHER_WORDS, fold
-from setwright.model.reader.record import read_record
 from setwright.model.reader.squad import read_squad
-from setwright.model.record import Record
 from setwright.model.room import Gym
 from setwright.places import Place, Source
 from setwright.reading import key_rules as rules
 from setwright.reading.gathering import Gathering
 from setwright.reading.nodes import Pairs
+
+if TYPE_CHECKING:
+    from setwright.model.record import Record
 
 Kind = Literal["squad", "gym", "record"]
 KINDS: Final[tuple[Kind, ...]] = get_args(Kind)
@@ -27,7 +28,7 @@ class FileRead(NamedTuple):
     """What became of a file that is no plan. ``held`` is None when nothing in it could be read."""
 
     kind: Kind
-    held: Squad | Gym | Record | None
+    held: "Squad | Gym | Record | None"
     findings: tuple[Finding, ...]
     sources: dict[str, Source]
 
@@ -39,7 +40,7 @@ class FileRead(NamedTuple):
     @property
     def names(self) -> frozenset[str]:
         """The athletes who are named in it."""
-        people = self.held.athletes if isinstance(self.held, Squad | Record) else ()
+        people = () if self.held is None or isinstance(self.held, Gym) else self.held.athletes
         return frozenset(athlete.name for athlete in people)
 
 
@@ -55,6 +56,8 @@ def kind_of(text: str) -> Kind | None:
 def read_alone(kind: Kind, file: str, text: str) -> FileRead:
     """The squad, gym or record in ``text``, as far as it can be trusted, and a finding for all else."""
     if kind == "record":
+        from setwright.model.reader.record import read_record  # noqa: PLC0415 - a plan's check need not load it
+
         return FileRead(kind, *read_record(file, text))
     found = Gathering()
     files = Files(file, lambda _: None, found)
