@@ -224,7 +224,7 @@ WORDS = st.sampled_from(PIECES)
 TEXTS = st.lists(WORDS, max_size=10).map(" ".join) | st.text(max_size=40)
 
 
-@settings(max_examples=400)
+@settings(max_examples=400, deadline=None)
 @given(TEXTS)
 def test_any_text_is_read_or_asked_and_what_is_offered_reads(text: str) -> None:
     node = scalar(text)
@@ -248,7 +248,7 @@ CASES = st.tuples(st.integers(0, 30), st.integers(0, 9) | st.none(), ADDS | st.j
 )
 
 
-@settings(max_examples=200)
+@settings(max_examples=200, deadline=None)
 @given(
     st.builds(WhenReached, add=ADDS, sets=st.sampled_from(["every", "first"]))
     | st.builds(EveryWeeks, add=ADDS, weeks=st.integers(1, 99))

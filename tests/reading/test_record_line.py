@@ -215,7 +215,7 @@ def meaning(read: Done) -> tuple[object, ...]:
     return read.kind, read.sets, read.reason
 
 
-@settings(max_examples=400)
+@settings(max_examples=400, deadline=None)
 @given(LINES, HABITS)
 def test_any_text_is_read_or_asked_and_never_breaks(text: str, habits: Habits) -> None:
     read, findings = read_done(text, at(text), habits)
@@ -236,7 +236,7 @@ PARTS = st.tuples(
 )
 
 
-@settings(max_examples=200)
+@settings(max_examples=200, deadline=None)
 @given(st.lists(PARTS, min_size=1, max_size=3))
 def test_read_said_and_read_again_keeps_the_meaning(
     parts: list[tuple[str, list[int], str, str]],
