@@ -238,6 +238,36 @@ def test_any_text_is_read_or_asked_and_what_is_offered_reads(text: str) -> None:
             assert offered.startswith("- ") or rule(offered)
 
 
+ODD = st.sampled_from(
+    [
+        "",
+        '""',
+        '" "',
+        "8",
+        "repeat",
+        "add 5 lb",
+        "add 5",
+        "[a, b]",
+        "{a: 8}",
+        "12 or more",
+        "otherwise",
+        "0-0",
+    ]
+)
+
+
+@settings(max_examples=150, deadline=None)
+@given(
+    st.sampled_from(["next", "sets a week", "last week"]),
+    st.lists(st.tuples(st.sampled_from(["  - ", "    ", "  "]), ODD, ODD), max_size=5),
+)
+def test_any_lines_under_a_key_are_read_or_asked(key: str, rows: list[tuple[str, str, str]]) -> None:
+    body = "\n".join(f"{lead}{name}: {value}" for lead, name, value in rows)
+    result = read_plan(f"plan: A\nwork:\n  - dip: 3 x 8\n{key}:\n{body}\n")
+    assert result.week is not None or result.findings
+    assert all(f.where and f.why and f.change for f in result.findings)
+
+
 ADDS = st.builds(
     Add,
     amount=st.integers(1, 400).map(lambda n: n / 4) | st.integers(-400, -1).map(lambda n: n / 4),

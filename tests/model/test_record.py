@@ -111,6 +111,8 @@ def test_the_unit_is_the_records_then_the_plans(top: str, plans: str | None, uni
         ("    - dip: 8\n      insted of: row\n", "unknown-key"),
         ("    - dip: 8\n    - dip: 8 8\n", "record-not-read"),
         ("    - note: [a]\n", "value-in-wrong-form"),
+        ('    - ""\n', "value-in-wrong-form"),
+        ('    - "": 8\n', "value-in-wrong-form"),
     ],
 )
 def test_what_can_not_be_read_is_one_finding_of_the_athlete(body: str, rule: str) -> None:
@@ -118,6 +120,20 @@ def test_what_can_not_be_read_is_one_finding_of_the_athlete(body: str, rule: str
     assert found == rule
     assert line == 4 + body.count("\n") - ("insted" not in body and body.count("\n") - 1 > 1)
     assert where in ("Ann", "the text")
+
+
+@pytest.mark.parametrize(
+    ("body", "change"),
+    [
+        ("  Ann:\n    - dip\n", "`- dip: done`; nothing behind it is not written"),
+        ("  Ann:\n    - 8, 8, 6\n", "write the movement in front, for example `- dip: 8, 8, 6`"),
+        ("  Ann: not done, ill\n", "`- dip: 8, 8, 6`; a remark is `- note: not done, ill`"),
+        ("  Ann:\n    dip: 8\n", "write one line a movement under `Ann:`, for example `- dip: 8, 8, 6`"),
+    ],
+)
+def test_what_to_type_instead(body: str, change: str) -> None:
+    (finding,) = read_record("monday.yaml", f"record: A\ndone:\n{body}").findings
+    assert finding.change.endswith(change)
 
 
 def test_an_unreadable_line_leaves_the_others() -> None:
@@ -184,6 +200,51 @@ def test_a_file_that_breaks_off_is_no_squad(kind: str) -> None:
     read = read_alone(kind, "one.yaml", f"{kind}: [A\n")  # type: ignore[arg-type]
     assert read.findings
     assert not read.complete
+
+
+def test_an_athlete_without_a_name_is_said_and_read() -> None:
+    read = read_record("monday.yaml", 'record: A\ndone:\n  " ":\n    - dip: 8 8\n')
+    assert [(f.rule, f.where) for f in read.findings] == [
+        ("name-missing", "the text"),
+        ("record-not-read", "an athlete"),
+    ]
+    assert read.record is not None
+    assert len(read.record.athletes[0].lines) == 1
+
+
+VALUES = st.sampled_from(
+    [
+        "",
+        '""',
+        '" "',
+        "8",
+        "60 kg x 8",
+        "done",
+        "[a, b]",
+        "{a: 8}",
+        "not done, x",
+        "*a",
+        "&a 8",
+        "|",
+        "~",
+        "'",
+    ]
+)
+KEYS = st.sampled_from(
+    ["dip", '""', '" "', "note", "instead of", "move", "8", "private note", "Ann", "[a]", "~"]
+)
+
+
+@settings(max_examples=200, deadline=None)
+@given(
+    st.lists(st.tuples(st.sampled_from(["    - ", "      ", "  ", ""]), KEYS, VALUES), max_size=8),
+    st.sampled_from(["done", "done:\n  Ann", 'done:\n  ""', "note"]),
+)
+def test_any_lines_of_a_record_are_read_or_asked(rows: list[tuple[str, str, str]], head: str) -> None:
+    body = "\n".join(f"{lead}{key}: {value}" for lead, key, value in rows)
+    read = read_record("monday.yaml", f"record: A\n{head}:\n{body}\n")
+    assert read.record is not None or read.findings
+    assert all(f.where and f.why and f.change for f in read.findings)
 
 
 LINES = PAPER.splitlines()

@@ -49,7 +49,7 @@ def test_a_record_is_said_back_line_by_line() -> None:
         "one-arm band press across the body: done as the plan says",
         "one-arm dumbbell row: not written",
         "30 kg x 10, 10, 0; instead of one-arm dumbbell row; note: new handle; private note, never printed",
-        "front plank: not done, ran out of time",
+        "front plank: not done, ran out of time something nobody planned: not done; not in the library, kept",
         "note: slept badly note: left early private note, never printed: exams",
         "Pell nothing written",
     ):
@@ -68,6 +68,10 @@ def test_a_record_is_said_back_line_by_line() -> None:
 )
 def test_sums_are_told_where_they_mean_something(line: str, words: str) -> None:
     assert words in said(f"record: A\ndone:\n  Ann:\n    - dip: {line}\n")
+
+
+def test_a_name_of_several_movements_is_known() -> None:
+    assert said("record: A\ndone:\n  Ann:\n    - row: 8\n").endswith("row: 1 set, 8 repetitions: 8")
 
 
 def test_a_record_without_its_week_says_so() -> None:

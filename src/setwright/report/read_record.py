@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from setwright.library.table import library
 from setwright.model.record import AthleteDone, LineDone, Record
 from setwright.reading.done import Done
 from setwright.reading.done_typed import typed_done
@@ -36,10 +37,17 @@ def _athlete(athlete: AthleteDone) -> Iterator[str]:
 def _line(line: LineDone) -> str:
     told = [f"{line.name}: {'could not be read' if line.done is None else _done(line.done)}"]
     told += [f"instead of {line.instead_of}"] if line.instead_of else []
+    told += [] if _is_known(line.name) else ["not in the library, kept as typed"]
     told += line.done.notes if line.done else ()
     told += [f"note: {line.note}"] if line.note else []
     told += [f"private note, never printed: {line.private_note}"] if line.private_note else []
     return "; ".join(told)
+
+
+def _is_known(name: str) -> bool:
+    """Whether the library has the movement, or asks which of several it is."""
+    match = library().find(name)
+    return match.key is not None or bool(match.ask)
 
 
 def _done(done: Done) -> str:

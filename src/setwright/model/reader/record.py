@@ -89,7 +89,11 @@ def _record(root: Pairs, unit: measures.Unit | None, found: Gathering) -> Record
 def _athlete(name: Scalar, node: Node, habits: Habits, found: Gathering) -> AthleteDone:
     lines: list[LineDone] = []
     remarks: dict[str, tuple[str, ...]] = {}
-    with found.of(name.text):
+    if not name.text.strip():
+        found.say(
+            rules.NAME_MISSING, name.place, "an athlete has no name", "write the name in front of the colon"
+        )
+    with found.of(name.text.strip() or "an athlete"):
         for entry in _entries(name, node, found):
             key, value = entry.pairs[0]
             remark = _REMARKS.get(fold(key.text))
@@ -106,13 +110,18 @@ def _entries(name: Scalar, node: Node, found: Gathering) -> Iterator[Pairs]:
         yield from (entry for entry in node.nodes if _is_line(entry, found))
     elif not (isinstance(node, Scalar) and node.is_empty):
         change = f"write one line a movement under `{name.text}:`, for example `- dip: 8, 8, 6`"
+        change += f"; a remark is `- note: {node.text}`" if isinstance(node, Scalar) else ""
         found.say(rules.WRONG_FORM, node.place, f"a list of what {name.text} did is expected here", change)
 
 
 def _is_line(entry: Node, found: Gathering) -> TypeGuard[Pairs]:
     if isinstance(entry, Scalar) and not entry.is_empty and not found.is_covered(entry.place):
+        message = f'"{entry.text}" does not say what was done'
         change = f"put a colon behind the movement, `- {entry.text}: done`; nothing behind it is not written"
-        found.say(rules.WRONG_FORM, entry.place, f'"{entry.text}" does not say what was done', change)
+        if entry.text[:1].isdigit():
+            message = f'"{entry.text}" does not say of which movement'
+            change = f"write the movement in front, for example `- dip: {entry.text}`"
+        found.say(rules.WRONG_FORM, entry.place, message, change)
     elif isinstance(entry, Listing):
         found.say(
             rules.WRONG_FORM, entry.place, "a list inside a list", "write one movement a line, `- dip: done`"
@@ -120,6 +129,10 @@ def _is_line(entry: Node, found: Gathering) -> TypeGuard[Pairs]:
     if not isinstance(entry, Pairs) or not entry.pairs or found.is_covered(entry.pairs[0][0].place):
         return False
     key, _ = entry.pairs[0]
+    if not key.text.strip():
+        change = "write the movement in front of the colon, `- dip: 8, 8, 6`"
+        found.say(rules.WRONG_FORM, key.place, "the line does not say of which movement", change)
+        return False
     if fold(key.text) == "instead of":
         change = "take the hyphen away and write `instead of:` in line with the movement above"
         found.say(
