@@ -124,3 +124,19 @@ def test_lines_keep_to_80_columns() -> None:
     text = Path(__file__).parents[2] / "examples" / "skerrow-bay" / "week-good.yaml"
     for line in read_text(read(text.read_text(encoding="utf-8"))).splitlines():
         assert len(line) <= 80
+
+
+def test_a_day_like_another_one_says_what_is_different() -> None:
+    monday = "  - day: Monday\n    minutes: 40\n    work:\n      - dip: 3 x 8\n      - push-up: 3 x 9\n"
+    below = (
+        "    leave out: [dip]\n    swap:\n      push-up: pull-up\n    change:\n      - pull-up: 3 x 5\n"
+        "    add:\n      - superset:\n          - push press: 3 x 5\n          - face pull: 3 x 9\n"
+        "      - dip: 1 x 8\n"
+    )
+    text = said(f"plan: A\nsessions:\n{monday}  - day: Friday\n    like: Monday\n{below}")
+    assert (
+        "like Monday, a copy of its own: dip left out, pull-up in place of push-up, a new dose of pull-up, "
+        "a superset of push press and face pull added, dip added; minutes from there"
+    ) in text
+    assert "Friday, 40 minutes" in text
+    assert "1. pull-up: 3 sets of 5" in text

@@ -1,11 +1,12 @@
 """Names of a plan looked up in the library, and what only the movement can answer about a dose."""
 
-from collections.abc import Collection, Iterator
+from collections.abc import Collection, Iterable, Iterator
 from dataclasses import replace
 from typing import Any
 
 from setwright.findings import Finding
 from setwright.library.names import fold
+from setwright.library.reuse import written_out
 from setwright.library.table import Library, library
 from setwright.model.people import Athlete
 from setwright.model.plan import Group, Item, Session, Week
@@ -24,12 +25,15 @@ def resolve(
     Findings: names that are unknown or name several movements, in work, limits and maxes; and questions about
     doses that depend on the movement (sides, seconds or repetitions, a plus without a base). A name in a
     session's warm-up that is unknown is left as typed, and so are those of ``unread``: movements of the
-    coach's own about which something was said already.
+    coach's own about which something was said already. Days like another one are filled in first; what is
+    wrong with a line that they repeat is said once.
     """
-    resolver = _Resolver(week, table or library(), frozenset(map(fold, unread)))
-    sessions = tuple(resolver.session(session) for session in week.sessions)
+    table = table or library()
+    copied, findings = written_out(week.sessions, table)
+    resolver = _Resolver(week, table, frozenset(map(fold, unread)))
+    sessions = tuple(resolver.session(session) for session in copied)
     resolver.people()
-    return week.model_copy(update={"sessions": sessions}), tuple(resolver.findings)
+    return week.model_copy(update={"sessions": sessions}), _once((*findings, *resolver.findings))
 
 
 class _Resolver:
@@ -99,6 +103,14 @@ class _Resolver:
         sides = Sides(kind=kind, word="side" if kind == "each" else "in all")
         groups = tuple(_sided(group, sides) for group in dose.groups)
         return dose.model_copy(update={"groups": groups})
+
+
+def _once(findings: Iterable[Finding]) -> tuple[Finding, ...]:
+    """The findings without those that say of a repeated line what was said of it before."""
+    told: dict[tuple[str, Place, str], Finding] = {}
+    for finding in findings:
+        told.setdefault((finding.rule, finding.place, finding.message), finding)
+    return tuple(told.values())
 
 
 def _sided(group: SetGroup, sides: Sides) -> SetGroup:

@@ -1,21 +1,32 @@
 """A plan as typed models: a week of sessions, their items, and what the week is for."""
 
 import datetime as dt
-from typing import Literal
+from typing import Final, Literal
 
 from pydantic import Field
 
-from setwright.model.own import OwnMovement
+from setwright.findings import Finding
+from setwright.model.own import OwnMovement, Word
 from setwright.model.people import Squad
 from setwright.model.room import Gym
 from setwright.places import Place
 from setwright.reading.dose import Amount, Dose, Load, MaxKind, Rest, Sides, Tempo, WarmUp
 from setwright.reading.frozen import Frozen
+from setwright.reading.habits import Member
 
 Aim = Literal["general", "size", "strength", "sport", "return"]
 TrainingLevel = Literal["beginner", "intermediate", "advanced"]
 Day = Literal["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"]
 DAYS: tuple[Day, ...] = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
+
+SHORTEST_DAY: Final = 3
+"""Letters from which the beginning of a day's name is read; choice: Mon, Tue, Thurs."""
+
+
+def day_named(typed: str) -> Day | None:
+    """The day that a typed word names, in full or by its first letters; None when it is no day."""
+    folded = typed.casefold().rstrip(".")
+    return next((d for d in DAYS if len(folded) >= SHORTEST_DAY and d.casefold().startswith(folded)), None)
 
 
 class Allowed(Frozen):
@@ -73,9 +84,60 @@ class Group(Frozen):
     note: str | None = None
     private_note: str | None = None
 
+    @property
+    def member(self) -> Member:
+        """What a line of the group may say."""
+        if self.each_s is not None:
+            return "each"
+        if self.ladder:
+            return "ladder"
+        return "alone" if self.rounds is None and self.time_s is None else "rounds"
+
+
+class Swap(Frozen):
+    """A movement of the day that a session is like, and the one that is done in its place."""
+
+    old: Word
+    new: Word
+
+
+class Reading(Frozen):
+    """A line as it is read in one place, and what is wrong with it there."""
+
+    item: Item
+    findings: tuple[Finding, ...] = ()
+
+
+class Change(Frozen):
+    """A line with a new dose for a movement of the day that a session is like.
+
+    What it says depends on where that movement stands, which is known once its name is looked up:
+    ``readings`` has one of each kind.
+    """
+
+    name: Word
+    readings: dict[Member, Reading]
+
+
+class Reuse(Frozen):
+    """What makes a session out of another one. ``like`` is a day or the name of a session, as typed.
+
+    ``along``: what came along with the work, in words; from ``library.reuse``.
+    """
+
+    like: Word
+    leave_out: tuple[Word, ...] = ()
+    swap: tuple[Swap, ...] = ()
+    change: tuple[Change, ...] = ()
+    add: tuple[Item | Group, ...] = ()
+    along: tuple[str, ...] = ()
+
 
 class Session(Frozen):
-    """One session; ``place`` is its first key (day, name or work). Minutes are whole or decimal minutes."""
+    """One session; ``place`` is its first key (day, name or work). Minutes are whole or decimal minutes.
+
+    ``reuse``: what was typed when it is like another one; ``work`` is then filled by ``library.resolve``.
+    """
 
     place: Place
     work_place: Place
@@ -92,6 +154,7 @@ class Session(Frozen):
     warm_up_minutes: float | None = None
     warm_up: tuple[Item, ...] = ()
     work: tuple[Item | Group, ...] = ()
+    reuse: Reuse | None = None
     cool_down: tuple[str, ...] = ()
     if_interrupted: str | None = None
     allow: tuple[Allowed, ...] = ()
@@ -102,6 +165,11 @@ class Session(Frozen):
     def title(self) -> str:
         """What a coach calls it: the day, else the name, else "the session"."""
         return self.day or self.name or "the session"
+
+    def is_called(self, typed: str) -> bool:
+        """Whether a typed word is the day or the name of this session."""
+        named = self.name is not None and self.name.casefold() == typed.casefold()
+        return named or (self.day is not None and self.day == day_named(typed))
 
     def items(self) -> tuple[Item, ...]:
         """Every work item in order, those inside groups too."""

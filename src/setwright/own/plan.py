@@ -69,5 +69,5 @@ def read_plan(file: str, text: str, beside: Callable[[str], str | None]) -> Plan
         return PlanRead(read, library())
     own = own_table(read.week)
     week, findings = resolve(read.week, own.table, own.unread)
-    told = (*read.findings, *own.findings, *dict.fromkeys(findings))
+    told = (*read.findings, *own.findings, *findings)
     return PlanRead(read._replace(week=week, findings=told), own.table)

@@ -3,11 +3,12 @@
 from collections.abc import Iterator
 
 from setwright.library.table import Library
-from setwright.model.plan import Allowed, Group, Item, Session
+from setwright.model.plan import Allowed, Group, Item, Reuse, Session
 from setwright.reading import words
 from setwright.reading.dose import Rest
 from setwright.reading.habits import Habits
 from setwright.reading.say import say_dose, say_warm_up
+from setwright.report.phrases import joined
 
 DEFAULT_PRIORITY = 2
 """Priority of a line that names none (the plan language)."""
@@ -37,6 +38,8 @@ def session_lines(session: Session, habits: Habits, table: Library) -> Iterator[
 
     ``table``: the library of the plan.
     """
+    if session.reuse is not None:
+        yield _like(session.reuse)
     if session.warm_up_minutes is not None:
         yield f"warm-up: {session.warm_up_minutes:g} minutes, never counted"
     for item in session.warm_up:
@@ -52,6 +55,22 @@ def session_lines(session: Session, habits: Habits, table: Library) -> Iterator[
     yield from _remarks(session)
     if session.if_interrupted:
         yield f"if interrupted: {session.if_interrupted}"
+
+
+def _like(reuse: Reuse) -> str:
+    """Which day a session is like, what is different in it, and what came along."""
+    told = [f"{word.text} left out" for word in reuse.leave_out]
+    told += [f"{swap.new.text} in place of {swap.old.text}" for swap in reuse.swap]
+    told += [f"a new dose of {change.name.text}" for change in reuse.change]
+    told += [f"{_heading(entry)} added" for entry in reuse.add]
+    along = f"; {joined(reuse.along, 'and')} from there" if reuse.along else ""
+    return f"like {reuse.like.text}, a copy of its own: {', '.join(told) or 'nothing changed'}{along}"
+
+
+def _heading(entry: Item | Group) -> str:
+    if isinstance(entry, Item):
+        return entry.name
+    return f"a {entry.kind} of {joined([item.name for item in entry.items], 'and')}"
 
 
 def _letter(at: int) -> str:

@@ -3,7 +3,7 @@
 import re
 from typing import Any, Final
 
-from setwright.model.plan import Group
+from setwright.model.plan import Group, Item
 from setwright.model.reader.house import House
 from setwright.model.reader.item import BY_WEEK, GROUP_WORDS, one_value, read_item
 from setwright.model.reader.item import KEYS as ITEM_KEYS
@@ -75,6 +75,11 @@ KEYS: Final[Table] = {
         for name in ("next", "priority", "for", "not for", "stop", "allow", "note", "private note")
     },
 }
+
+
+def read_entry(node: Node, house: House) -> Item | Group | None:
+    """The item or group of a line of the list, or None and a finding."""
+    return read_group(node, house) if isinstance(node, Pairs) and is_group(node) else read_item(node, house)
 
 
 def read_group(node: Pairs, house: House) -> Group | None:
