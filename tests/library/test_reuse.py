@@ -136,6 +136,18 @@ def test_a_new_dose_is_read_as_its_group_asks(word: str, old: str, new: str) -> 
     assert dose.text == new
 
 
+def test_what_is_done_instead_takes_the_new_dose_and_loads_by_athlete_go_with_the_old_one() -> None:
+    squad = "squad:\n  athletes:\n    - name: Ann\n"
+    own = "        load:\n          Ann: 8 kg\n        instead:\n          Ann: dip\n"
+    line = f"      - goblet squat: 3 x 8\n{own}"
+    monday = f"{HEAD}  - day: Monday\n    work:\n{line}  - day: Friday\n    like: Monday\n"
+    _, copy = sessions(f"{monday}    change:\n      - goblet squat: 5 x 5\n{squad}")
+    (squat,) = copy.items()
+    (instead,) = squat.instead
+    assert [(one.key, one.dose) for one in instead.lines] == [("parallel-bar-dip-leaning", squat.dose)]
+    assert squat.loads == ()
+
+
 def test_a_swapped_movement_may_get_a_new_dose_by_its_new_name() -> None:
     below = "Thursday\nlike: Monday\nswap:\n  dip: pull-up\nchange:\n  - pull-up: 5 x 3"
     _, copy = sessions(plan(below))

@@ -1,15 +1,15 @@
 """Names of a plan looked up in the library, and what only the movement can answer about a dose."""
 
-from collections.abc import Collection, Iterable, Iterator
+from collections.abc import Callable, Collection, Iterable, Iterator
 from dataclasses import replace
 from typing import Any
 
 from setwright.findings import Finding
 from setwright.library.names import fold
-from setwright.library.reuse import written_out
+from setwright.library.reuse import in_place_of, written_out
 from setwright.library.table import Library, library
 from setwright.model.people import Athlete
-from setwright.model.plan import Group, Item, Session, Week
+from setwright.model.plan import Group, Instead, Item, Session, Week
 from setwright.places import Place
 from setwright.reading import fitting
 from setwright.reading import key_rules as rules
@@ -61,12 +61,16 @@ class _Resolver:
 
     def _known(self, item: Item) -> Item:
         """The item of a warm-up: a name the library lacks is no fault there."""
-        return item.model_copy(update={"key": self._table.find(item.name).key})
+        instead = _with_lines(item, self._known)
+        return item.model_copy(update={"key": self._table.find(item.name).key, "instead": instead})
 
     def _item(self, item: Item, where: str) -> Item:
         key = self._key(item.name, item.place, where)
+        item = item.model_copy(
+            update={"key": key, "instead": _with_lines(item, lambda line: self._item(line, where))}
+        )
         if key is None or item.dose is None:
-            return item.model_copy(update={"key": key})
+            return item
         movement = self._table.movement(key)
         asked = fitting.questions(
             item.dose,
@@ -77,7 +81,7 @@ class _Resolver:
         )
         self.findings += (replace(finding, where=where) for finding in asked)
         dose = item.dose if asked else self._with_sides(item.dose, movement["sides"])
-        return item.model_copy(update={"key": key, "dose": dose})
+        return item.model_copy(update={"dose": dose})
 
     def _key(self, name: str, place: Place, where: str) -> str | None:
         if fold(name) in self._unread:
@@ -103,6 +107,20 @@ class _Resolver:
         sides = Sides(kind=kind, word="side" if kind == "each" else "in all")
         groups = tuple(_sided(group, sides) for group in dose.groups)
         return dose.model_copy(update={"groups": groups})
+
+
+def _with_lines(item: Item, resolved: Callable[[Item], Item]) -> tuple[Instead, ...]:
+    """What others do in place of a line, as lines with their keys; a movement alone has the line's dose."""
+    return tuple(
+        instead.model_copy(update={"lines": tuple(map(resolved, _lines(item, instead)))})
+        for instead in item.instead
+    )
+
+
+def _lines(item: Item, instead: Instead) -> tuple[Item, ...]:
+    if instead.movement is None:
+        return instead.lines
+    return (in_place_of(item.model_copy(update={"instead": ()}), instead.movement),)
 
 
 def _once(findings: Iterable[Finding]) -> tuple[Finding, ...]:

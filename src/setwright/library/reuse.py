@@ -26,7 +26,7 @@ ALONG: Final = {
 }
 """What comes along with a day's work, by its key: the fields, where the copy writes none of them."""
 
-DOSE: Final = frozenset({"dose", "rest", "tempo", "sides", "load", "warm_up"})
+DOSE: Final = frozenset({"dose", "rest", "tempo", "sides", "load", "loads", "warm_up"})
 """Fields of a line that a new dose replaces, said or not."""
 
 Work = tuple[Item | Group, ...]

@@ -37,8 +37,23 @@ class Allowed(Frozen):
     place: Place
 
 
+class AthleteLoad(Frozen):
+    """What an athlete or group lifts in a line: one load for all sets or one a set.
+
+    Empty: no load, on purpose.
+    """
+
+    who: str
+    place: Place
+    loads: tuple[Load, ...] = ()
+
+
 class Item(Frozen):
-    """One movement with its dose. ``name`` as typed; ``key`` is the library's, from ``library.resolve``."""
+    """One movement with its dose. ``name`` as typed; ``key`` is the library's, from ``library.resolve``.
+
+    ``loads`` and ``instead``: those of athletes before those of groups, each person in one of them at most
+    unless a line names them.
+    """
 
     name: str
     place: Place
@@ -48,16 +63,31 @@ class Item(Frozen):
     tempo: Tempo | None = None
     sides: Sides | None = None
     load: Load | None = None
+    loads: tuple[AthleteLoad, ...] = ()
     warm_up: WarmUp | None = None
     next: str | None = None
     priority: int = 2
     for_: tuple[str, ...] = ()
     not_for: tuple[str, ...] = ()
+    instead: tuple["Instead", ...] = ()
     kit: tuple[str, ...] = ()
     stop: str | None = None
     allow: tuple[Allowed, ...] = ()
     note: str | None = None
     private_note: str | None = None
+
+
+class Instead(Frozen):
+    """What an athlete or group does in place of a line.
+
+    ``movement``: another one with the dose of the line; ``lines`` has it then once ``library.resolve`` has
+    looked it up. Without it ``lines`` is what was typed.
+    """
+
+    who: str
+    place: Place
+    movement: Word | None = None
+    lines: tuple[Item, ...] = ()
 
 
 class Group(Frozen):

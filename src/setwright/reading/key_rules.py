@@ -180,6 +180,15 @@ OWN_NOT_SCORED = TextRule(
     "movements:\n  wide press:\n    like: flat barbell bench press\n    grip: 80 cm",
     Level.gap,
 )
+UNKNOWN_ATHLETE = TextRule(
+    "unknown-athlete",
+    "a load or a movement for somebody who is neither an athlete nor a group of the squad",
+    "it would reach nobody, and whoever was meant would do the line of the others",
+    "sessions:\n  - work:\n      - dip: 3 x 8\n        instead:\n          Pelle: push-up\n"
+    "squad:\n  athletes:\n    - name: Pell",
+    "sessions:\n  - work:\n      - dip: 3 x 8\n        instead:\n          Pell: push-up\n"
+    "squad:\n  athletes:\n    - name: Pell",
+)
 LIKE_NO_DAY = TextRule(
     "like-names-no-day",
     "a day that is like another one, where that one is not there, is not clear, or leads back to itself",
@@ -209,6 +218,6 @@ RULES = (
     UNKNOWN_KEY, NOT_READ_YET, MISSPELT_DAY, NO_SUCH_DATE, NOT_A_CHOICE, NOT_A_NUMBER, WRONG_FORM,
     OVER_LINES, NO_PLAN, NO_WORK, DOSE_MISSING, KEY_OUT_OF_LINE, TWO_MOVEMENTS, SAID_TWICE, GROUP_CLOCK,
     REASON_MISSING, LIMIT_END, NAME_MISSING, FILE_MISSING, UNKNOWN_MOVEMENT, UNCLEAR_MOVEMENT,
-    LIKE_NO_DAY, NOT_IN_THAT_DAY, TWICE_IN_THAT_DAY,
+    UNKNOWN_ATHLETE, LIKE_NO_DAY, NOT_IN_THAT_DAY, TWICE_IN_THAT_DAY,
     OWN_UNFINISHED, OWN_NAME_TAKEN, OWN_CHANGE, OWN_NOT_SCORED,
 )  # fmt: skip

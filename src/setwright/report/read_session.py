@@ -49,8 +49,10 @@ def session_lines(session: Session, habits: Habits, table: Library) -> Iterator[
             yield f"{number}. {_group(entry, habits)}"
             for at, item in enumerate(entry.items):
                 yield f"   {number}{_letter(at)} {_item(item, habits, table, entry)}"
+                yield from (f"      {line}" for line in _instead(item, habits, table, entry))
         else:
             yield f"{number}. {_item(entry, habits, table)}"
+            yield from (f"   {line}" for line in _instead(entry, habits, table))
     yield from (f"cool-down: {line}" for line in session.cool_down)
     yield from _remarks(session)
     if session.if_interrupted:
@@ -86,12 +88,27 @@ def _item(item: Item, habits: Habits, table: Library, group: Group | None = None
         told += [say_warm_up(item.warm_up, habits)] if item.warm_up else []
     else:
         told += item.dose.notes
+    told += _loads(item, habits)
     if item.next:
         told.append(f"next time: {item.next}")
     told += _shared(item)
     if item.kit:
         told.append(f"kit: {', '.join(item.kit)}")
     return "; ".join([*told, *_remarks(item), *typed])
+
+
+def _instead(item: Item, habits: Habits, table: Library, group: Group | None = None) -> Iterator[str]:
+    """What others do in place of a line; loads by athlete are said with the line itself."""
+    for instead in item.instead:
+        for line in instead.lines:
+            said = line.model_copy(update={"loads": ()}) if instead.movement else line
+            yield f"{instead.who} instead: {_item(said, habits, table, group)}"
+
+
+def _loads(item: Item, habits: Habits) -> Iterator[str]:
+    for own in item.loads:
+        told = ", ".join(words.load(load, habits) for load in own.loads)
+        yield f"{own.who} {told or 'with no load, on purpose'}"
 
 
 def _name(item: Item, table: Library) -> tuple[str, list[str]]:

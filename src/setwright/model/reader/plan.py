@@ -5,6 +5,7 @@ from typing import Any, Final, NamedTuple
 from setwright.findings import Finding, Level
 from setwright.model.plan import Session, Week
 from setwright.model.reader.beside import Beside, Files
+from setwright.model.reader.by_name import people_of
 from setwright.model.reader.gym import read_gym
 from setwright.model.reader.house import House
 from setwright.model.reader.item import BY_WEEK
@@ -107,7 +108,8 @@ def _week(root: Pairs, files: Files) -> Week:
     values["own_movements"], values["unread_movements"] = read_own(values.pop("own_movements", None), files)
     values["squad"] = read_squad(values.pop("squad", None), files)
     values["gym"] = read_gym(values.pop("gym", None), files, values.get("unit"))
-    house = House(found, _habits(values), _schemes(values.pop("schemes", None), found))
+    people = None if values["squad"] is None and "squad" in read.keys else people_of(values["squad"])
+    house = House(found, _habits(values), _schemes(values.pop("schemes", None), found), people=people)
     _check_schemes(house)
     sessions = _sessions(read, single=single, top=top, house=house)
     if "aim" in values:
