@@ -278,7 +278,6 @@ def test_empty_lines_of_a_list_are_nothing(empty: str) -> None:
         ("weeks: many", "number-expected"),
         ("rotate: [A, B]", "not-read-yet"),
         ("lighter weeks:\n  week 4: half the sets", "not-read-yet"),
-        ("stages:\n  one:\n    earliest: 2", "not-read-yet"),
         ("movements: own.yaml", "file-not-found"),
         ("movements: [crate press]", "value-in-wrong-form"),
         ("schemes:\n  main:\n    week 1: 3 x 8", "not-read-yet"),

@@ -23,6 +23,7 @@ ALONG: Final = {
     "warm-up": frozenset({"warm_up", "warm_up_minutes"}),
     "cool-down": frozenset({"cool_down"}),
     "if interrupted": frozenset({"if_interrupted"}),
+    "stage": frozenset({"stage"}),
 }
 """What comes along with a day's work, by its key: the fields, where the copy writes none of them."""
 

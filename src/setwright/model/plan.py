@@ -9,6 +9,7 @@ from setwright.findings import Finding
 from setwright.model.own import OwnMovement, Word
 from setwright.model.people import Squad
 from setwright.model.room import Gym
+from setwright.model.stages import Stage
 from setwright.places import Place
 from setwright.reading.dose import Amount, Dose, Load, MaxKind, Rest, Sides, Tempo, WarmUp
 from setwright.reading.frozen import Frozen
@@ -183,6 +184,7 @@ class Session(Frozen):
     staff: int | None = None
     warm_up_minutes: float | None = None
     warm_up: tuple[Item, ...] = ()
+    stage: Word | None = None
     work: tuple[Item | Group, ...] = ()
     reuse: Reuse | None = None
     cool_down: tuple[str, ...] = ()
@@ -211,12 +213,15 @@ class Session(Frozen):
 class Week(Frozen):
     """A plan: one week of sessions, or a single session. ``place`` is the ``plan`` key.
 
+    ``held_back``: sessions of stages that are not in force (``model.in_force``), never counted or printed.
     ``unread_movements``: names under ``movements:`` that could not be read.
     """
 
     name: str
     place: Place
     sessions: tuple[Session, ...]
+    held_back: tuple[Session, ...] = ()
+    stages: tuple[Stage, ...] = ()
     starts: dt.date | None = None
     unit: Literal["kg", "lb"] | None = None
     dose_order: Literal["sets x reps", "reps x sets"] | None = None

@@ -189,6 +189,13 @@ UNKNOWN_ATHLETE = TextRule(
     "sessions:\n  - work:\n      - dip: 3 x 8\n        instead:\n          Pell: push-up\n"
     "squad:\n  athletes:\n    - name: Pell",
 )
+SIGN_OFF = TextRule(
+    "sign-off-incomplete",
+    "a stage that is signed off without a name or without a date",
+    "a stage opens by somebody's word; until it is known whose and when, it stays closed",
+    "stages:\n  heavy:\n    signed off: yes",
+    "stages:\n  heavy:\n    signed off: the team doctor, 2027-03-01",
+)
 LIKE_NO_DAY = TextRule(
     "like-names-no-day",
     "a day that is like another one, where that one is not there, is not clear, or leads back to itself",
@@ -218,6 +225,6 @@ RULES = (
     UNKNOWN_KEY, NOT_READ_YET, MISSPELT_DAY, NO_SUCH_DATE, NOT_A_CHOICE, NOT_A_NUMBER, WRONG_FORM,
     OVER_LINES, NO_PLAN, NO_WORK, DOSE_MISSING, KEY_OUT_OF_LINE, TWO_MOVEMENTS, SAID_TWICE, GROUP_CLOCK,
     REASON_MISSING, LIMIT_END, NAME_MISSING, FILE_MISSING, UNKNOWN_MOVEMENT, UNCLEAR_MOVEMENT,
-    UNKNOWN_ATHLETE, LIKE_NO_DAY, NOT_IN_THAT_DAY, TWICE_IN_THAT_DAY,
+    UNKNOWN_ATHLETE, SIGN_OFF, LIKE_NO_DAY, NOT_IN_THAT_DAY, TWICE_IN_THAT_DAY,
     OWN_UNFINISHED, OWN_NAME_TAKEN, OWN_CHANGE, OWN_NOT_SCORED,
 )  # fmt: skip

@@ -20,6 +20,7 @@ from setwright.model.reader.keys import (
 from setwright.model.reader.own import read_own
 from setwright.model.reader.session import read_sessions, session_of
 from setwright.model.reader.squad import read_squad
+from setwright.model.reader.stages import check_stages
 from setwright.model.reader.top import ELSEWHERE, KEYS, SESSION_FIELDS, SINGLE
 from setwright.places import Place, Source
 from setwright.reading import fields
@@ -112,6 +113,8 @@ def _week(root: Pairs, files: Files) -> Week:
     house = House(found, _habits(values), _schemes(values.pop("schemes", None), found), people=people)
     _check_schemes(house)
     sessions = _sessions(read, single=single, top=top, house=house)
+    if values.get("stages") or "stages" not in read.keys:
+        check_stages(sessions, values.get("stages", ()), found)
     if "aim" in values:
         values["aim_place"] = read.keys["aim"].place
     return Week(name=values.pop("title", "the plan"), place=top.place, sessions=sessions, **values)

@@ -9,6 +9,7 @@ from setwright.model.reader.item import BY_WEEK, read_item
 from setwright.model.reader.keys import Key, Keys, Later, Table, allowed, fold, raw, read_keys
 from setwright.model.reader.reuse import KEYS as REUSE_KEYS
 from setwright.model.reader.reuse import read_reuse
+from setwright.model.reader.stages import stage_named
 from setwright.places import Place
 from setwright.reading import fields, measures
 from setwright.reading import key_rules as rules
@@ -40,7 +41,7 @@ KEYS: Final[Table] = {
     "days to match": Key("days_to_match", fields.whole()),
     "people": Key("people", fields.whole(1)),
     "staff": Key("staff", fields.whole()),
-    "stage": Later("stages are not built", "take it out, and write the session only in weeks of its stage"),
+    "stage": Key("stage", stage_named),
     "only in": Later(BY_WEEK, "take it out, and take the session out in the weeks it does not belong to"),
     "warm up": Key("warm_up", raw),
     "work": Key("work", raw),
