@@ -391,14 +391,52 @@ def test_any_text_gives_findings_or_a_week(text: str) -> None:
     assert result.week is not None or result.findings
 
 
+REUSED = """\
+plan: Way back
+squad:
+  athletes:
+    - name: Ann
+    - name: Pell
+  groups:
+    light: [Ann]
+stages:
+  heavy:
+    earliest: week 3
+    signed off: the physio, 2027-02-01
+sessions:
+  - day: Monday
+    work:
+      - dip: 3 x 8
+        load:
+          Ann: 10 kg
+          Pell: none
+        instead:
+          light: push-up
+          Pell:
+            - leg press: 3 x 10
+      - pull-up: 3 x 8
+  - day: Thursday
+    like: Monday
+    stage: heavy
+    leave out: [pull-up]
+    swap:
+      dip: push-up
+    change:
+      - push-up: 3 x 12
+    add:
+      - face pull: 3 x 15
+"""
+
+
+@pytest.mark.parametrize("plan", [FULL, REUSED])
 @settings(max_examples=150)
 @given(st.data())
-def test_a_mutated_plan_never_raises_and_never_passes_in_silence(data: st.DataObject) -> None:
-    at = data.draw(st.integers(0, len(FULL)))
+def test_a_mutated_plan_never_raises_and_never_passes_in_silence(plan: str, data: st.DataObject) -> None:
+    at = data.draw(st.integers(0, len(plan)))
     cut = data.draw(st.integers(0, 6))
     put = data.draw(st.text("ab3: -#@%\t\n\"'{}[],*&|>!\u00a0\u200b", max_size=4))
-    result = read(FULL[:at] + put + FULL[at + cut :])
+    result = read(plan[:at] + put + plan[at + cut :])
     for finding in result.findings:
-        assert finding.place.line <= FULL.count("\n") + 5
+        assert finding.place.line <= plan.count("\n") + 5
         assert result.sources[finding.place.file].line(finding.place.line) is not None
     assert result.week is not None or result.findings

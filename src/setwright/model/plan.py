@@ -3,7 +3,7 @@
 import datetime as dt
 from typing import Final, Literal
 
-from pydantic import Field
+from pydantic import Field, InstanceOf
 
 from setwright.findings import Finding
 from setwright.model.own import OwnMovement, Word
@@ -125,21 +125,21 @@ class Group(Frozen):
         return "alone" if self.rounds is None and self.time_s is None else "rounds"
 
 
-class Swap(Frozen):
+class Swap(Frozen, defer_build=True):
     """A movement of the day that a session is like, and the one that is done in its place."""
 
     old: Word
     new: Word
 
 
-class Reading(Frozen):
+class Reading(Frozen, defer_build=True):
     """A line as it is read in one place, and what is wrong with it there."""
 
     item: Item
     findings: tuple[Finding, ...] = ()
 
 
-class Change(Frozen):
+class Change(Frozen, defer_build=True):
     """A line with a new dose for a movement of the day that a session is like.
 
     What it says depends on where that movement stands, which is known once its name is looked up:
@@ -150,7 +150,7 @@ class Change(Frozen):
     readings: dict[Member, Reading]
 
 
-class Reuse(Frozen):
+class Reuse(Frozen, defer_build=True):
     """What makes a session out of another one. ``like`` is a day or the name of a session, as typed.
 
     ``along``: what came along with the work, in words; from ``library.reuse``.
@@ -168,6 +168,7 @@ class Session(Frozen):
     """One session; ``place`` is its first key (day, name or work). Minutes are whole or decimal minutes.
 
     ``reuse``: what was typed when it is like another one; ``work`` is then filled by ``library.resolve``.
+    Its model is built when a plan first needs it, so that no other plan waits for it.
     """
 
     place: Place
@@ -186,7 +187,7 @@ class Session(Frozen):
     warm_up: tuple[Item, ...] = ()
     stage: Word | None = None
     work: tuple[Item | Group, ...] = ()
-    reuse: Reuse | None = None
+    reuse: InstanceOf[Reuse] | None = None
     cool_down: tuple[str, ...] = ()
     if_interrupted: str | None = None
     allow: tuple[Allowed, ...] = ()
