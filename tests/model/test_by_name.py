@@ -98,7 +98,8 @@ def test_a_name_that_nobody_has_is_met_with_the_nearest(key: str) -> None:
     assert far.change == "write one of Ann, Pell, Bo, light, early"
     nobody = told(plan(key.format("Pell"), squad=""))
     assert nobody.rule == "unknown-athlete"
-    assert nobody.change == "write the squad under `squad:`, with `- name: Pell` under `athletes:`"
+    assert nobody.change == "write the squad under `squad:`, with a `- name:` for each of its `athletes:`"
+    assert all("Pelle" not in f"{one.message} {one.change}" for one in (near, far, nobody))
 
 
 def test_a_squad_that_can_not_be_read_is_the_only_fault() -> None:
@@ -144,6 +145,32 @@ def test_groups_that_share_somebody_need_a_line_for_them() -> None:
 )
 def test_each_slip_is_one_finding(below: str, rule: str) -> None:
     assert rules(plan(below)) == [rule]
+
+
+@pytest.mark.parametrize(
+    ("below", "who"),
+    [
+        ("not for: [Ann]\nload:\n  Ann: 10 kg", "Ann"),
+        ("not for: [light]\ninstead:\n  Pell: push-up", "Pell"),
+        ("not for: [Ann, Pell]\ninstead:\n  light: push-up", "light"),
+        ("for: [Ann]\nload:\n  Bo: none", "Bo"),
+    ],
+)
+def test_who_is_kept_from_a_line_has_nothing_of_their_own_in_it(below: str, who: str) -> None:
+    finding = told(plan(below))
+    assert finding.rule == "line-not-for-them"
+    assert finding.message == f"the line is not for {who}, who has a value of their own in it"
+
+
+def test_who_is_kept_from_a_group_has_nothing_of_their_own_in_its_lines() -> None:
+    own = "        load:\n          Bo: 5 kg\n"
+    work = f"work:\n  - superset:\n      - dip: 3 x 8\n{own}      - push-up: 3 x 8\n"
+    assert rules(f"plan: A\n{SQUAD}{work}    not for: [Bo]\n") == ["line-not-for-them"]
+    assert rules(f"plan: A\n{SQUAD}{work}    not for: [Ann]\n") == []
+
+
+def test_a_line_for_some_of_a_group_may_have_a_value_for_all_of_it() -> None:
+    assert [own.who for own in item("not for: [Ann]\nload:\n  light: 10 kg").loads] == ["light"]
 
 
 def test_a_line_behind_a_name_goes_on_a_line_of_its_own() -> None:

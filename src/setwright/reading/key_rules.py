@@ -189,6 +189,15 @@ UNKNOWN_ATHLETE = TextRule(
     "sessions:\n  - work:\n      - dip: 3 x 8\n        instead:\n          Pell: push-up\n"
     "squad:\n  athletes:\n    - name: Pell",
 )
+NOT_FOR_THEM = TextRule(
+    "line-not-for-them",
+    "a load or a movement for somebody whom the line is not for",
+    "what is written for them would never reach their sheet",
+    "sessions:\n  - work:\n      - dip: 3 x 8\n        not for: [Pell]\n        load:\n          Pell: 5 kg\n"
+    "squad:\n  athletes:\n    - name: Pell",
+    "sessions:\n  - work:\n      - dip: 3 x 8\n        load:\n          Pell: 5 kg\n"
+    "squad:\n  athletes:\n    - name: Pell",
+)
 SIGN_OFF = TextRule(
     "sign-off-incomplete",
     "a stage that is signed off without a name or without a date",
@@ -225,6 +234,6 @@ RULES = (
     UNKNOWN_KEY, NOT_READ_YET, MISSPELT_DAY, NO_SUCH_DATE, NOT_A_CHOICE, NOT_A_NUMBER, WRONG_FORM,
     OVER_LINES, NO_PLAN, NO_WORK, DOSE_MISSING, KEY_OUT_OF_LINE, TWO_MOVEMENTS, SAID_TWICE, GROUP_CLOCK,
     REASON_MISSING, LIMIT_END, NAME_MISSING, FILE_MISSING, UNKNOWN_MOVEMENT, UNCLEAR_MOVEMENT,
-    UNKNOWN_ATHLETE, SIGN_OFF, LIKE_NO_DAY, NOT_IN_THAT_DAY, TWICE_IN_THAT_DAY,
+    UNKNOWN_ATHLETE, NOT_FOR_THEM, SIGN_OFF, LIKE_NO_DAY, NOT_IN_THAT_DAY, TWICE_IN_THAT_DAY,
     OWN_UNFINISHED, OWN_NAME_TAKEN, OWN_CHANGE, OWN_NOT_SCORED,
 )  # fmt: skip

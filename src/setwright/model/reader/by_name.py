@@ -6,7 +6,7 @@ from typing import Final, NamedTuple
 
 from setwright.model.own import Word
 from setwright.model.people import Squad
-from setwright.model.plan import AthleteLoad, Instead, Item
+from setwright.model.plan import AthleteLoad, Group, Instead, Item
 from setwright.model.reader.house import House
 from setwright.model.reader.keys import fold, pairs_of
 from setwright.reading import fields
@@ -58,6 +58,25 @@ def read_instead(
     return tuple(instead for instead in every if instead)
 
 
+def check_meant(item: Item, entry: Item | Group, house: House) -> None:
+    """Say who has a load or a movement of their own in a line that is not for them.
+
+    ``entry``: the line itself or its group, for what it says under ``for`` and ``not for``.
+    """
+    every: tuple[AthleteLoad | Instead, ...] = (*item.loads, *item.instead)
+    for one in every:
+        if not any(_is_meant(member, entry, house) for member in _members(one.who, house)):
+            message = f"the line is not for {one.who}, who has a value of their own in it"
+            change = f"take the lines of {one.who} out, or mend `for:` and `not for:`"
+            house.found.say(rules.NOT_FOR_THEM, one.place, message, change)
+
+
+def _is_meant(athlete: str, entry: Item | Group, house: House) -> bool:
+    wanted = {member for name in entry.for_ for member in _members(name, house)}
+    kept_out = {member for name in entry.not_for for member in _members(name, house)}
+    return athlete not in kept_out and (not wanted or athlete in wanted)
+
+
 def _named(node: Node, what: str, house: House) -> list[_Named]:
     """The values under names that the squad knows, those of athletes first; the rest is said."""
     pairs = pairs_of(node, house.found, f"a name with {what}")
@@ -84,10 +103,10 @@ def _who(key: Scalar, house: House) -> str | None:
     if house.people:
         near = nearest(key.text, house.people)
         change = f"write `{near[0]}:`" if near else f"write one of {', '.join(house.people)}"
-        message = f'"{key.text}" is no athlete and no group of the squad'
+        message = "this name is no athlete and no group of the squad"
     else:
-        change = f"write the squad under `squad:`, with `- name: {key.text}` under `athletes:`"
-        message = f'"{key.text}" is nobody that the plan knows: it has no squad'
+        change = "write the squad under `squad:`, with a `- name:` for each of its `athletes:`"
+        message = "this name is nobody's: the plan has no squad"
     house.found.say(rules.UNKNOWN_ATHLETE, key.place, message, change)
     return None
 

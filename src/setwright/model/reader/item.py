@@ -6,7 +6,7 @@ from typing import Any, Final, NamedTuple
 
 from setwright.findings import Finding
 from setwright.model.plan import Item
-from setwright.model.reader.by_name import WEEK, is_by_name, read_instead, read_loads
+from setwright.model.reader.by_name import WEEK, check_meant, is_by_name, read_instead, read_loads
 from setwright.model.reader.house import House
 from setwright.model.reader.keys import (
     Key,
@@ -161,7 +161,9 @@ def _item(name: Scalar, read: Keys, house: House) -> Item:
         several = below.pop(field, ())
         if field == "load" and several:
             below["load"] = several[0]
-    return Item(name=name.text, place=name.place, dose=dose, **below, **values)
+    item = Item(name=name.text, place=name.place, dose=dose, **below, **values)
+    check_meant(item, item, house)
+    return item
 
 
 def _instead_line(node: Node, house: House) -> Item | None:
