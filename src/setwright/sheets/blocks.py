@@ -11,7 +11,7 @@ from setwright.reading.say import dose_short
 from setwright.sheets.boxes import boxes, ramps
 from setwright.sheets.headings import group_heading
 from setwright.sheets.loads import group_loads, load_words, loads_in_a_cell
-from setwright.sheets.theirs import Known, meant, numbered, own_load
+from setwright.sheets.theirs import Known, lines_of, meant, own_load
 from setwright.sheets.view import Block, Box, Line, LoadWords
 from setwright.sheets.words import NO_LOAD, letter, rest, tempo, typeset
 
@@ -66,6 +66,7 @@ class Writer:
 def blocks(work: Iterable[Item | Group], athlete: Known, writer: Writer) -> tuple[Block, ...]:
     """The blocks of a session, numbered as in the plan, so that the whole room counts alike.
 
+    Lines that somebody does in place of one share its number.
     ``athlete``: a person's name with the groups they belong to, None for everybody. What is not for
     that person is left out.
     """
@@ -77,14 +78,14 @@ def _numbered(work: Iterable[Item | Group], athlete: Known, writer: Writer) -> I
         if not meant(entry, athlete):
             continue
         if isinstance(entry, Item):
-            lines = numbered(entry, str(number), athlete)
-            yield Block(tuple(_line(line, mark, writer, athlete) for mark, line in lines))
+            lines = lines_of(entry, athlete)
+            yield Block(tuple(_line(line, str(number), writer, athlete) for line in lines))
             continue
         members = [
-            one
+            (f"{number}{letter(place)}", line)
             for place, item in enumerate(entry.items)
             if meant(item, athlete)
-            for one in numbered(item, f"{number}{letter(place)}", athlete)
+            for line in lines_of(item, athlete)
         ]
         if members:
             yield _group_block(entry, members, writer, athlete)
@@ -92,7 +93,7 @@ def _numbered(work: Iterable[Item | Group], athlete: Known, writer: Writer) -> I
 
 def _group_block(group: Group, members: list[tuple[str, Item]], writer: Writer, athlete: Known) -> Block:
     load = writer.load(group.load) if group.load else None
-    heading = group_heading(group, [number for number, _ in members])
+    heading = group_heading(group, list(dict.fromkeys(number for number, _ in members)))
     if load:
         heading += f"; {load.large} {load.small}".rstrip()
     return Block(

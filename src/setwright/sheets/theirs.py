@@ -1,6 +1,6 @@
 """What one person does of a session: what is meant for them, what they do instead, and their own load."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from typing import TypeVar
 
 from setwright.model.plan import AthleteLoad, Group, Instead, Item
@@ -35,13 +35,6 @@ def entry_of(entry: Item | Group, athlete: Known) -> tuple[Item | Group, ...]:
 def own_load(item: Item, athlete: Known) -> AthleteLoad | None:
     """The load that is written for this person alone or for a group of theirs."""
     return _theirs(item.loads, athlete)
-
-
-def numbered(item: Item, number: str, athlete: Known) -> Iterator[tuple[str, Item]]:
-    """A line as this person does it with its number; of several in its place each has one of its own."""
-    lines = lines_of(item, athlete)
-    for place, line in enumerate(lines, start=1):
-        yield number if len(lines) == 1 else f"{number}.{place}", line
 
 
 def named(entries: Sequence[Item | Group]) -> frozenset[str]:
