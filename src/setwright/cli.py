@@ -247,6 +247,10 @@ def sheet(
     if any(f.level is Level.error for f in checked.findings):
         typer.echo(terminal.text(checked, colour=_in_colour()), nl=False)
         _stop("no sheet is written while the plan has errors")
+    if checked.week is not None and not checked.week.sessions:
+        from setwright.report.stages import left_out
+
+        _stop(f"no session is in force, so no sheet is written: {'; '.join(left_out(checked.week))}")
     for one in ("session", "week") if kind == "all" else (kind,):
         target = out / sheet_name(checked, one, paper)
         try:

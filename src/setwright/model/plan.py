@@ -1,21 +1,35 @@
 """A plan as typed models: a week of sessions, their items, and what the week is for."""
 
 import datetime as dt
-from typing import Literal
+from typing import Final, Literal
 
+from pydantic import InstanceOf
+
+from setwright.findings import Finding
 from setwright.model.next import NextTime
-from setwright.model.own import OwnMovement
+from setwright.model.own import OwnMovement, Word
 from setwright.model.people import Squad
 from setwright.model.room import Gym
+from setwright.model.stages import Stage
 from setwright.model.weekly import DoneBefore, WeeklySets
 from setwright.places import Place
 from setwright.reading.dose import Amount, Dose, Load, MaxKind, Rest, Sides, Tempo, WarmUp
 from setwright.reading.frozen import Frozen
+from setwright.reading.habits import Member
 
 Aim = Literal["general", "size", "strength", "sport", "return"]
 TrainingLevel = Literal["beginner", "intermediate", "advanced"]
 Day = Literal["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"]
 DAYS: tuple[Day, ...] = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
+
+SHORTEST_DAY: Final = 3
+"""Letters from which the beginning of a day's name is read; choice: Mon, Tue, Thurs."""
+
+
+def day_named(typed: str) -> Day | None:
+    """The day that a typed word names, in full or by its first letters; None when it is no day."""
+    folded = typed.casefold().rstrip(".")
+    return next((d for d in DAYS if len(folded) >= SHORTEST_DAY and d.casefold().startswith(folded)), None)
 
 
 class Allowed(Frozen):
@@ -26,8 +40,23 @@ class Allowed(Frozen):
     place: Place
 
 
+class AthleteLoad(Frozen):
+    """What an athlete or group lifts in a line: one load for all sets or one a set.
+
+    Empty: no load, on purpose.
+    """
+
+    who: str
+    place: Place
+    loads: tuple[Load, ...] = ()
+
+
 class Item(Frozen):
-    """One movement with its dose. ``name`` as typed; ``key`` is the library's, from ``library.resolve``."""
+    """One movement with its dose. ``name`` as typed; ``key`` is the library's, from ``library.resolve``.
+
+    ``loads`` and ``instead``: those of athletes before those of groups, each person in one of them at most
+    unless a line names them.
+    """
 
     name: str
     place: Place
@@ -37,16 +66,31 @@ class Item(Frozen):
     tempo: Tempo | None = None
     sides: Sides | None = None
     load: Load | None = None
+    loads: tuple[AthleteLoad, ...] = ()
     warm_up: WarmUp | None = None
     next: NextTime | None = None
     priority: int = 2
     for_: tuple[str, ...] = ()
     not_for: tuple[str, ...] = ()
+    instead: tuple["Instead", ...] = ()
     kit: tuple[str, ...] = ()
     stop: str | None = None
     allow: tuple[Allowed, ...] = ()
     note: str | None = None
     private_note: str | None = None
+
+
+class Instead(Frozen):
+    """What an athlete or group does in place of a line.
+
+    ``movement``: another one with the dose of the line; ``lines`` has it then once ``library.resolve`` has
+    looked it up. Without it ``lines`` is what was typed.
+    """
+
+    who: str
+    place: Place
+    movement: Word | None = None
+    lines: tuple[Item, ...] = ()
 
 
 class Group(Frozen):
@@ -73,9 +117,61 @@ class Group(Frozen):
     note: str | None = None
     private_note: str | None = None
 
+    @property
+    def member(self) -> Member:
+        """What a line of the group may say."""
+        if self.each_s is not None:
+            return "each"
+        if self.ladder:
+            return "ladder"
+        return "alone" if self.rounds is None and self.time_s is None else "rounds"
+
+
+class Swap(Frozen, defer_build=True):
+    """A movement of the day that a session is like, and the one that is done in its place."""
+
+    old: Word
+    new: Word
+
+
+class Reading(Frozen, defer_build=True):
+    """A line as it is read in one place, and what is wrong with it there."""
+
+    item: Item
+    findings: tuple[Finding, ...] = ()
+
+
+class Change(Frozen, defer_build=True):
+    """A line with a new dose for a movement of the day that a session is like.
+
+    What it says depends on where that movement stands, which is known once its name is looked up:
+    ``readings`` has one of each kind.
+    """
+
+    name: Word
+    readings: dict[Member, Reading]
+
+
+class Reuse(Frozen, defer_build=True):
+    """What makes a session out of another one. ``like`` is a day or the name of a session, as typed.
+
+    ``along``: what came along with the work, in words; from ``library.reuse``.
+    """
+
+    like: Word
+    leave_out: tuple[Word, ...] = ()
+    swap: tuple[Swap, ...] = ()
+    change: tuple[Change, ...] = ()
+    add: tuple[Item | Group, ...] = ()
+    along: tuple[str, ...] = ()
+
 
 class Session(Frozen):
-    """One session; ``place`` is its first key (day, name or work). Minutes are whole or decimal minutes."""
+    """One session; ``place`` is its first key (day, name or work). Minutes are whole or decimal minutes.
+
+    ``reuse``: what was typed when it is like another one; ``work`` is then filled by ``library.resolve``.
+    Its model is built when a plan first needs it, so that no other plan waits for it.
+    """
 
     place: Place
     work_place: Place
@@ -91,7 +187,9 @@ class Session(Frozen):
     staff: int | None = None
     warm_up_minutes: float | None = None
     warm_up: tuple[Item, ...] = ()
+    stage: Word | None = None
     work: tuple[Item | Group, ...] = ()
+    reuse: InstanceOf[Reuse] | None = None
     cool_down: tuple[str, ...] = ()
     if_interrupted: str | None = None
     allow: tuple[Allowed, ...] = ()
@@ -103,6 +201,11 @@ class Session(Frozen):
         """What a coach calls it: the day, else the name, else "the session"."""
         return self.day or self.name or "the session"
 
+    def is_called(self, typed: str) -> bool:
+        """Whether a typed word is the day or the name of this session."""
+        named = self.name is not None and self.name.casefold() == typed.casefold()
+        return named or (self.day is not None and self.day == day_named(typed))
+
     def items(self) -> tuple[Item, ...]:
         """Every work item in order, those inside groups too."""
         return tuple(
@@ -110,20 +213,18 @@ class Session(Frozen):
         )
 
 
-def is_for(entry: Item | Group, called: frozenset[str]) -> bool:
-    """Whether a line or group is for the person who goes by these names: their own, and their groups'."""
-    return (not entry.for_ or bool(called & set(entry.for_))) and not called & set(entry.not_for)
-
-
 class Week(Frozen):
     """A plan: one week of sessions, or a single session. ``place`` is the ``plan`` key.
 
+    ``held_back``: sessions of stages that are not in force (``model.in_force``), never counted or printed.
     ``unread_movements``: names under ``movements:`` that could not be read.
     """
 
     name: str
     place: Place
     sessions: tuple[Session, ...]
+    held_back: tuple[Session, ...] = ()
+    stages: tuple[Stage, ...] = ()
     starts: dt.date | None = None
     unit: Literal["kg", "lb"] | None = None
     dose_order: Literal["sets x reps", "reps x sets"] | None = None

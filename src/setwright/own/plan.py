@@ -5,6 +5,7 @@ from typing import NamedTuple
 
 from setwright.library.resolve import resolve
 from setwright.library.table import Library, library
+from setwright.model.in_force import in_force
 from setwright.model.people import Athlete
 from setwright.model.plan import Week
 from setwright.model.reader import WeekRead, read_week
@@ -60,7 +61,7 @@ def _athlete(week: Week, name: str) -> Athlete:
 
 
 def read_plan(file: str, text: str, beside: Callable[[str], str | None]) -> PlanRead:
-    """The plan in ``text`` with every name looked up.
+    """The plan in ``text`` with every name looked up, and with the sessions that are not in force held back.
 
     ``beside`` gives the text of files that the plan names.
     """
@@ -69,5 +70,5 @@ def read_plan(file: str, text: str, beside: Callable[[str], str | None]) -> Plan
         return PlanRead(read, library())
     own = own_table(read.week)
     week, findings = resolve(read.week, own.table, own.unread)
-    told = (*read.findings, *own.findings, *dict.fromkeys(findings))
-    return PlanRead(read._replace(week=week, findings=told), own.table)
+    told = (*read.findings, *own.findings, *findings)
+    return PlanRead(read._replace(week=in_force(week), findings=told), own.table)

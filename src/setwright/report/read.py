@@ -14,6 +14,7 @@ from setwright.reading.habits import Habits
 from setwright.report.read_own import own_lines
 from setwright.report.read_record import record_blocks
 from setwright.report.read_session import allowed, session_head, session_lines
+from setwright.report.stages import stage_lines, stage_of
 from setwright.report.wrapping import plain, wrapped
 
 
@@ -50,8 +51,10 @@ def _week(week: Week, table: Library) -> Iterator[str]:
     if week.own_movements:
         yield _block("Movements of your own", own_lines(week.own_movements, table))
     habits = Habits(unit=week.unit, dose_order=week.dose_order, percent_of=week.percent_of, sides=week.sides)
-    for session in week.sessions:
-        yield _block(session_head(session), session_lines(session, habits, table))
+    for session in sorted((*week.sessions, *week.held_back), key=lambda one: one.place):
+        stage = stage_of(session, week)
+        lines = session_lines(session, habits, table)
+        yield _block(session_head(session), [*([stage] if stage else ()), *lines])
 
 
 def _unwritten_aim(week: Week) -> str:
@@ -102,6 +105,7 @@ def _in_force(week: Week) -> Iterator[str]:
         for word, said in (("note", week.note), ("private note, never printed", week.private_note))
         if said
     )
+    yield from stage_lines(week)
     if week.squad is None:
         yield "squad: none, so nobody's limits are known"
     if week.gym is None:

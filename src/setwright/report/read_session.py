@@ -4,11 +4,12 @@ from collections.abc import Iterator
 
 from setwright.library.table import Library
 from setwright.model.next import typed_next
-from setwright.model.plan import Allowed, Group, Item, Session
+from setwright.model.plan import Allowed, Group, Item, Reuse, Session
 from setwright.reading import words
 from setwright.reading.dose import Rest
 from setwright.reading.habits import Habits
 from setwright.reading.say import say_dose, say_warm_up
+from setwright.report.phrases import joined
 
 DEFAULT_PRIORITY = 2
 """Priority of a line that names none (the plan language)."""
@@ -38,6 +39,8 @@ def session_lines(session: Session, habits: Habits, table: Library) -> Iterator[
 
     ``table``: the library of the plan.
     """
+    if session.reuse is not None:
+        yield _like(session.reuse)
     if session.warm_up_minutes is not None:
         yield f"warm-up: {session.warm_up_minutes:g} minutes, never counted"
     for item in session.warm_up:
@@ -47,12 +50,30 @@ def session_lines(session: Session, habits: Habits, table: Library) -> Iterator[
             yield f"{number}. {_group(entry, habits)}"
             for at, item in enumerate(entry.items):
                 yield f"   {number}{_letter(at)} {_item(item, habits, table, entry)}"
+                yield from (f"      {line}" for line in _instead(item, habits, table, entry))
         else:
             yield f"{number}. {_item(entry, habits, table)}"
+            yield from (f"   {line}" for line in _instead(entry, habits, table))
     yield from (f"cool-down: {line}" for line in session.cool_down)
     yield from _remarks(session)
     if session.if_interrupted:
         yield f"if interrupted: {session.if_interrupted}"
+
+
+def _like(reuse: Reuse) -> str:
+    """Which day a session is like, what is different in it, and what came along."""
+    told = [f"{word.text} left out" for word in reuse.leave_out]
+    told += [f"{swap.new.text} in place of {swap.old.text}" for swap in reuse.swap]
+    told += [f"a new dose of {change.name.text}" for change in reuse.change]
+    told += [f"{_heading(entry)} added" for entry in reuse.add]
+    along = f"; {joined(reuse.along, 'and')} from there" if reuse.along else ""
+    return f"like {reuse.like.text}, a copy of its own: {', '.join(told) or 'nothing changed'}{along}"
+
+
+def _heading(entry: Item | Group) -> str:
+    if isinstance(entry, Item):
+        return entry.name
+    return f"a {entry.kind} of {joined([item.name for item in entry.items], 'and')}"
 
 
 def _letter(at: int) -> str:
@@ -68,12 +89,27 @@ def _item(item: Item, habits: Habits, table: Library, group: Group | None = None
         told += [say_warm_up(item.warm_up, habits)] if item.warm_up else []
     else:
         told += item.dose.notes
+    told += _loads(item, habits)
     if item.next:
         told.append(f"next time: {typed_next(item.next.rule)}")
     told += _shared(item)
     if item.kit:
         told.append(f"kit: {', '.join(item.kit)}")
     return "; ".join([*told, *_remarks(item), *typed])
+
+
+def _instead(item: Item, habits: Habits, table: Library, group: Group | None = None) -> Iterator[str]:
+    """What others do in place of a line; loads by athlete are said with the line itself."""
+    for instead in item.instead:
+        for line in instead.lines:
+            said = line.model_copy(update={"loads": ()}) if instead.movement else line
+            yield f"{instead.who} instead: {_item(said, habits, table, group)}"
+
+
+def _loads(item: Item, habits: Habits) -> Iterator[str]:
+    for own in item.loads:
+        told = ", ".join(words.load(load, habits) for load in own.loads)
+        yield f"{own.who} {told or 'with no load, on purpose'}"
 
 
 def _name(item: Item, table: Library) -> tuple[str, list[str]]:

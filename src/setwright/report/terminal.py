@@ -9,6 +9,7 @@ from setwright.findings import Finding, Level
 from setwright.library.table import MODEL_NOTE
 from setwright.model.plan import Week
 from setwright.places import Source
+from setwright.report.stages import left_out
 from setwright.report.working import work_in
 from setwright.report.wrapping import WIDTH, plain, wrapped
 from setwright.rules.aims import training
@@ -49,6 +50,7 @@ def _head(checked: Checked) -> Iterator[str]:
         _title(checked.week, checked.coverage),
         wrapped(f"Aim: {checked.aim.row} ({checked.aim.came_from})"),
     ]
+    lines += map(wrapped, left_out(checked.week))
     if checked.waiting:
         lines.append("Until the errors below are mended, what the week leaves out is not judged.")
     missing = [

@@ -20,6 +20,7 @@ SESSION: Final = "Session"
 KEY: Final = "Key"
 ROUNDS_DONE: Final = "rounds done"
 NOTE: Final = "Note"
+NO_LOAD: Final = "no load"
 COOL_DOWN: Final = "Cool-down:"
 MATRIX: Final = (
     "chest part", "sets", "moves that follow its line", "loaded long", "loaded short",

@@ -3,7 +3,8 @@
 import re
 from typing import Any, Final
 
-from setwright.model.plan import Group
+from setwright.model.plan import Group, Item
+from setwright.model.reader.by_name import check_meant
 from setwright.model.reader.house import House
 from setwright.model.reader.item import BY_WEEK, GROUP_WORDS, one_value, read_item
 from setwright.model.reader.item import KEYS as ITEM_KEYS
@@ -77,6 +78,11 @@ KEYS: Final[Table] = {
 }
 
 
+def read_entry(node: Node, house: House) -> Item | Group | None:
+    """The item or group of a line of the list, or None and a finding."""
+    return read_group(node, house) if isinstance(node, Pairs) and is_group(node) else read_item(node, house)
+
+
 def read_group(node: Pairs, house: House) -> Group | None:
     """The group that a line of the list starts, or None and a finding; unreadable members are left out."""
     word = node.pairs[0][0]
@@ -97,7 +103,10 @@ def read_group(node: Pairs, house: House) -> Group | None:
         change = f"write its movements under `{word.text}:`, four blanks further in, each with a hyphen"
         house.found.say(rules.NO_WORK, word.place, f"the {kind} has no list of movements", change)
         return None
-    return Group(kind=kind, place=word.place, items=items, **values)
+    group = Group(kind=kind, place=word.place, items=items, **values)
+    for item in items:
+        check_meant(item, group, house)
+    return group
 
 
 def is_group(node: Node) -> bool:

@@ -13,12 +13,15 @@ class House(NamedTuple):
     """``schemes``: dose lines by their folded name, None where one can't be read yet.
 
     ``dose_may_wait``: a movement needs no dose here (in a timed circuit, in a warm-up).
+    ``people``: the athletes that each name of the squad stands for, groups too; None when the squad could
+    not be read.
     """
 
     found: Gathering
     habits: Habits
     schemes: Mapping[str, Scalar | None] = MappingProxyType({})
     dose_may_wait: bool = False
+    people: Mapping[str, tuple[str, ...]] | None = MappingProxyType({})
 
     def inside(self, member: Member) -> "House":
         """The same house for the members of a group."""

@@ -6,6 +6,7 @@ from typing import Any, Final, NamedTuple
 
 from setwright.findings import Finding
 from setwright.model.plan import Item
+from setwright.model.reader.by_name import WEEK, check_meant, is_by_name, read_instead, read_loads
 from setwright.model.reader.house import House
 from setwright.model.reader.keys import (
     Key,
@@ -49,9 +50,7 @@ KEYS: Final[Table] = {
     "priority": Key("priority", fields.whole(1, 3)),
     "for": Key("for_", fields.names),
     "not for": Key("not_for", fields.names),
-    "instead": Later(
-        "nobody's own movement is swapped in yet", "write one line for each, with `for:` and `not for:`"
-    ),
+    "instead": Key("instead", raw),
     "only in": Later(BY_WEEK, "take it out, and take the line out in the weeks it does not belong to"),
     "kit": Key("kit", fields.names),
     "stop": Key("stop", fields.text),
@@ -60,7 +59,6 @@ KEYS: Final[Table] = {
     "private note": Key("private_note", fields.text),
 }
 
-_WEEK = re.compile(r"weeks? \d")
 _NAME_AND_DOSE = re.compile(r"(?P<name>[^\d]*?[^\W\d][^\d]*?)[\s,:]+(?P<dose>\d.*)$")
 
 
@@ -133,7 +131,7 @@ def _spelled_out(node: Pairs, house: House) -> Item | None:
 def _named(name: Scalar, value: Node, below: tuple[tuple[Scalar, Node], ...], house: House) -> Item:
     """``- dip: 3 x 8`` with keys in line with the name; the dose may also be keys further in."""
     pairs: tuple[tuple[Scalar, Node], ...] = ((Scalar("do", name.place), value),)
-    if isinstance(value, Pairs) and not any(_WEEK.match(fold(key.text)) for key, _ in value.pairs):
+    if isinstance(value, Pairs) and not any(WEEK.match(fold(key.text)) for key, _ in value.pairs):
         pairs = value.pairs
     known = [pair for pair in below if not _second_movement(pair[0], house)]
     return _item(name, read_keys((*pairs, *known), KEYS, house.found, "an item"), house)
@@ -152,6 +150,10 @@ def _second_movement(key: Scalar, house: House) -> bool:
 def _item(name: Scalar, read: Keys, house: House) -> Item:
     values = read.values
     dose = _dose(name, values.pop("do", None), house)
+    if is_by_name(values.get("load")):
+        values["loads"] = read_loads(values.pop("load"), dose, house, one_value)
+    if "instead" in values:
+        values["instead"] = read_instead(values["instead"], house, _instead_line)
     below = {field: _below(field, values.pop(field, None), read, house) for field in _HOW}
     below = {field: value for field, value in below.items() if value is not None}
     if dose is not None:
@@ -160,7 +162,23 @@ def _item(name: Scalar, read: Keys, house: House) -> Item:
         several = below.pop(field, ())
         if field == "load" and several:
             below["load"] = several[0]
-    return Item(name=name.text, place=name.place, dose=dose, **below, **values)
+    item = Item(name=name.text, place=name.place, dose=dose, **below, **values)
+    check_meant(item, item, house)
+    return item
+
+
+def _instead_line(node: Node, house: House) -> Item | None:
+    """A line that somebody does in place of another one; it has no group and no such line of its own."""
+    first = node.pairs[0][0] if isinstance(node, Pairs) and node.pairs else None
+    if first and fold(first.text) in GROUP_WORDS:
+        message, change = f"a {fold(first.text)} in place of a line is not read", "write its movements here"
+        house.found.say(rules.WRONG_FORM, first.place, message, f"{change}, one a line, each with a hyphen")
+        return None
+    line = read_item(node, house)
+    if line and line.instead:
+        change = "write that name in line with the ones above, with its own movement"
+        house.found.say(rules.WRONG_FORM, line.instead[0].place, "an `instead` in an `instead`", change)
+    return line
 
 
 def _dose(name: Scalar, node: Node | None, house: House) -> Dose | None:
@@ -187,7 +205,7 @@ def one_value(key: Scalar, node: Node, house: House) -> Scalar | None:
         not_read_yet(key, node, f"a list has one entry a week, and {BY_WEEK}", ONE_WEEK, house.found)
         return None
     if isinstance(node, Pairs):
-        if any(_WEEK.match(fold(one.text)) for one, _ in node.pairs):
+        if any(WEEK.match(fold(one.text)) for one, _ in node.pairs):
             not_read_yet(key, node, f"`week` keys hold values by week, and {BY_WEEK}", ONE_WEEK, house.found)
         else:
             not_read_yet(key, node, "this version reads one value for all athletes", ONE_ATHLETE, house.found)

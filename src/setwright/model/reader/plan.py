@@ -6,6 +6,7 @@ from setwright.findings import Finding, Level
 from setwright.model.plan import Session, Week
 from setwright.model.reader.alone import KINDS, PLAN_KEYS
 from setwright.model.reader.beside import Beside, Files
+from setwright.model.reader.by_name import people_of
 from setwright.model.reader.gym import read_gym
 from setwright.model.reader.house import House
 from setwright.model.reader.item import BY_WEEK
@@ -20,6 +21,7 @@ from setwright.model.reader.keys import (
 from setwright.model.reader.own import read_own
 from setwright.model.reader.session import read_sessions, session_of
 from setwright.model.reader.squad import read_squad
+from setwright.model.reader.stages import check_stages
 from setwright.model.reader.top import ELSEWHERE, KEYS, SESSION_FIELDS, SINGLE
 from setwright.places import Place, Source
 from setwright.reading import fields
@@ -106,9 +108,12 @@ def _week(root: Pairs, files: Files) -> Week:
     values["own_movements"], values["unread_movements"] = read_own(values.pop("own_movements", None), files)
     values["squad"] = read_squad(values.pop("squad", None), files)
     values["gym"] = read_gym(values.pop("gym", None), files, values.get("unit"))
-    house = House(found, _habits(values), _schemes(values.pop("schemes", None), found))
+    people = None if values["squad"] is None and "squad" in read.keys else people_of(values["squad"])
+    house = House(found, _habits(values), _schemes(values.pop("schemes", None), found), people=people)
     _check_schemes(house)
     sessions = _sessions(read, single=single, top=top, house=house)
+    if values.get("stages") or "stages" not in read.keys:
+        check_stages(sessions, values.get("stages", ()), found)
     if "aim" in values:
         values["aim_place"] = read.keys["aim"].place
     return Week(name=values.pop("title", "the plan"), place=top.place, sessions=sessions, **values)

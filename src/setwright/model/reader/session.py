@@ -2,11 +2,14 @@
 
 from typing import Any, Final
 
-from setwright.model.plan import DAYS, Day, Group, Item, Session
-from setwright.model.reader.group import is_group, read_group
+from setwright.model.plan import DAYS, Day, Group, Item, Session, day_named
+from setwright.model.reader.group import read_entry
 from setwright.model.reader.house import House
 from setwright.model.reader.item import BY_WEEK, read_item
 from setwright.model.reader.keys import Key, Keys, Later, Table, allowed, fold, raw, read_keys
+from setwright.model.reader.reuse import KEYS as REUSE_KEYS
+from setwright.model.reader.reuse import read_reuse
+from setwright.model.reader.stages import stage_named
 from setwright.places import Place
 from setwright.reading import fields, measures
 from setwright.reading import key_rules as rules
@@ -14,20 +17,12 @@ from setwright.reading.gathering import Gathering
 from setwright.reading.nearest import nearest
 from setwright.reading.nodes import Listing, Node, Pairs, Scalar
 
-SHORTEST_DAY: Final = 3
-"""Letters from which the beginning of a day's name is read; choice: Mon, Tue, Thurs."""
-
-_WRITE_OUT = "write the day out, or repeat its work with &name and *name"
-_LIKE: Final = Later("a day like another one", _WRITE_OUT)
-_WITH_LIKE: Final = Later("it changes a day like another one", _WRITE_OUT, beside="like")
-
 
 def _day(node: Node, found: Gathering) -> Day | None:
     typed = fields.word(node, found)
     if typed is None:
         return None
-    folded = typed.text.casefold().rstrip(".")
-    day = next((d for d in DAYS if len(folded) >= SHORTEST_DAY and d.casefold().startswith(folded)), None)
+    day = day_named(typed.text)
     if day is None:
         near = nearest(typed.text, DAYS)
         change = f"write `day: {near[0]}`" if near else f"write one of {', '.join(DAYS)}"
@@ -46,7 +41,7 @@ KEYS: Final[Table] = {
     "days to match": Key("days_to_match", fields.whole()),
     "people": Key("people", fields.whole(1)),
     "staff": Key("staff", fields.whole()),
-    "stage": Later("stages are not built", "take it out, and write the session only in weeks of its stage"),
+    "stage": Key("stage", stage_named),
     "only in": Later(BY_WEEK, "take it out, and take the session out in the weeks it does not belong to"),
     "warm up": Key("warm_up", raw),
     "work": Key("work", raw),
@@ -55,11 +50,7 @@ KEYS: Final[Table] = {
     "allow": Key("allow", allowed),
     "note": Key("note", fields.text),
     "private note": Key("private_note", fields.text),
-    "like": _LIKE,
-    "leave out": _WITH_LIKE,
-    "swap": _WITH_LIKE,
-    "change": _WITH_LIKE,
-    "add": _WITH_LIKE,
+    **REUSE_KEYS,
 }
 
 
@@ -95,9 +86,10 @@ def session_of(read: Keys, place: Place, house: House) -> Session:
     title = values.get("day") or values.get("name") or "the session"
     with house.found.of(title):
         values |= _warm_up(values.pop("warm_up", None), house)
+        values["reuse"] = read_reuse(read, house)
         work = _work(values.pop("work", None), read, place, house)
-    work_place = read.keys["work"].place if "work" in read.keys else place
-    return Session(place=place, work_place=work_place, work=work, **values)
+    typed = read.keys.get("work") or read.keys.get("like")
+    return Session(place=place, work_place=typed.place if typed else place, work=work, **values)
 
 
 def _warm_up(node: Node | None, house: House) -> dict[str, Any]:
@@ -112,16 +104,17 @@ def _warm_up(node: Node | None, house: House) -> dict[str, Any]:
 
 def _work(node: Node | None, read: Keys, place: Place, house: House) -> tuple[Item | Group, ...]:
     if isinstance(node, Listing):
-        return tuple(entry for one in node.nodes if (entry := _entry(one, house)))
+        return tuple(entry for one in node.nodes if (entry := read_entry(one, house)))
     if node is not None:
         change = "write one movement a line, each with a hyphen: `- dip: 3 x 8`"
         house.found.say(rules.WRONG_FORM, node.place, "a list of movements is expected here", change)
-    elif "like" not in read.keys:
-        at = read.keys["work"].place if "work" in read.keys else place
+    elif not _is_written(read.nodes.get("like")):
+        typed = read.keys.get("work") or read.keys.get("like")
+        at = typed.place if typed else place
         change = "write `work:` and the movements below it, each with a hyphen"
         house.found.say(rules.NO_WORK, at, "the session has no work", change)
     return ()
 
 
-def _entry(node: Node, house: House) -> Item | Group | None:
-    return read_group(node, house) if isinstance(node, Pairs) and is_group(node) else read_item(node, house)
+def _is_written(node: Node | None) -> bool:
+    return node is not None and not (isinstance(node, Scalar) and node.is_empty)

@@ -8,6 +8,7 @@ from setwright.model.reader.item import KEYS as ITEM_KEYS
 from setwright.model.reader.keys import Key, Later, Table, allowed, raw
 from setwright.model.reader.next import read_next
 from setwright.model.reader.session import KEYS as SESSION_KEYS
+from setwright.model.reader.stages import read_stages
 from setwright.model.reader.weekly import group_of, last_week, sets_a_week
 from setwright.reading import fields, measures
 from setwright.reading.dose import MaxKind
@@ -51,7 +52,7 @@ KEYS: Final[Table] = {
     "training days": Later("sessions are not dealt out to days", "write `day:` in each session"),
     "rotate": Later("sessions are not dealt out to days", "write each session with its `day:`"),
     "lighter weeks": Later(BY_WEEK, "write the lighter week as a plan of its own"),
-    "stages": Later("stages are not built", "write a plan for the stage that is open now"),
+    "stages": Key("stages", read_stages),
     "next": Key("next", read_next),
     "missed day": Key(
         "missed_day", fields.one_of("way with a missed day", ("resume", "skip", "restart the week"))
