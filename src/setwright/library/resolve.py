@@ -5,6 +5,7 @@ from dataclasses import replace
 from typing import Any
 
 from setwright.findings import Finding
+from setwright.library.kit import with_known_stations
 from setwright.library.names import fold
 from setwright.library.table import Library, library
 from setwright.model.people import Athlete
@@ -21,7 +22,8 @@ def resolve(
 ) -> tuple[Week, tuple[Finding, ...]]:
     """The week with the library's key in each item and with its own word for the sides in each open dose.
 
-    Findings: names that are unknown or name several movements, in work, limits and maxes; and questions about
+    Findings: names that are unknown or name several movements, in work, limits and maxes; stations of the gym
+    that no movement asks for; and questions about
     doses that depend on the movement (sides, seconds or repetitions, a plus without a base). A name in a
     session's warm-up that is unknown is left as typed, and so are those of ``unread``: movements of the
     coach's own about which something was said already.
@@ -29,14 +31,16 @@ def resolve(
     resolver = _Resolver(week, table or library(), frozenset(map(fold, unread)))
     sessions = tuple(resolver.session(session) for session in week.sessions)
     resolver.people()
-    return week.model_copy(update={"sessions": sessions}), tuple(resolver.findings)
+    gym, of_the_gym = (None, ()) if week.gym is None else with_known_stations(week.gym, resolver.table)
+    resolved = week.model_copy(update={"sessions": sessions, "gym": gym})
+    return resolved, (*resolver.findings, *of_the_gym)
 
 
 class _Resolver:
     def __init__(self, week: Week, table: Library, unread: frozenset[str]) -> None:
         self.findings: list[Finding] = []
         self._week = week
-        self._table = table
+        self.table = table
         self._unread = unread
         self._habits = Habits(sides=week.sides, unit=week.unit)
 
@@ -57,13 +61,13 @@ class _Resolver:
 
     def _known(self, item: Item) -> Item:
         """The item of a warm-up: a name the library lacks is no fault there."""
-        return item.model_copy(update={"key": self._table.find(item.name).key})
+        return item.model_copy(update={"key": self.table.find(item.name).key})
 
     def _item(self, item: Item, where: str) -> Item:
         key = self._key(item.name, item.place, where)
         if key is None or item.dose is None:
             return item.model_copy(update={"key": key})
-        movement = self._table.movement(key)
+        movement = self.table.movement(key)
         asked = fitting.questions(
             item.dose,
             self._habits,
@@ -78,7 +82,7 @@ class _Resolver:
     def _key(self, name: str, place: Place, where: str) -> str | None:
         if fold(name) in self._unread:
             return None
-        match = self._table.find(name)
+        match = self.table.find(name)
         if match.ask:
             finding = rules.UNCLEAR_MOVEMENT.at(
                 place, f'"{name}" names several movements', match.ask.rstrip("."), where
