@@ -1,7 +1,7 @@
 """The gym: what there is to lift, pull and stand on."""
 
 from fractions import Fraction
-from typing import Literal
+from typing import Final, Literal
 
 from pydantic import Field
 
@@ -9,6 +9,9 @@ from setwright.places import Place
 from setwright.reading.frozen import Frozen
 from setwright.reading.loads import KG_PER_LB
 from setwright.reading.measures import Unit
+
+NEWTON_A_KG: Final = 9.80665
+"""Standard gravity, N/kg (3rd General Conference on Weights and Measures, 1901): a pull told in kg."""
 
 
 class Stock(Frozen):

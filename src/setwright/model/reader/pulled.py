@@ -7,7 +7,7 @@ from typing import Any, Final
 
 from setwright.model.reader.keys import Key, Table, pairs_of, raw, read_keys
 from setwright.model.reader.weights import runs
-from setwright.model.room import Band, BandPull, Cable, Heights
+from setwright.model.room import NEWTON_A_KG, Band, BandPull, Cable, Heights
 from setwright.reading import fields, measures
 from setwright.reading import gym_rules as gym_faults
 from setwright.reading import key_rules as rules
@@ -15,8 +15,6 @@ from setwright.reading.gathering import Gathering
 from setwright.reading.loads import KG_PER_LB
 from setwright.reading.nodes import Listing, Node, Pairs, Scalar
 
-NEWTON_A_KG: Final = 9.80665
-"""Standard gravity, N/kg (3rd General Conference on Weights and Measures, 1901): a pull typed in kg."""
 NEWTON: Final = {"n": 1.0, "kg": NEWTON_A_KG, "lb": NEWTON_A_KG * KG_PER_LB}
 
 _NUMBER: Final = r"(\d{1,4}(?:[.,]\d{1,3})?)"
