@@ -94,12 +94,12 @@ def test_dumbbells_in_two_hands_need_two() -> None:
     one = in_hand(asked)
     assert chosen(one) == "16 kg in each hand (0.12 kg or 0.8 % more)"
     assert one.note == "there is one 35 lb only, and none for the other hand"
-    assert chosen(in_hand(asked, hands=1)) == "15.88 kg: 35 lb dumbbell"
+    assert chosen(in_hand(asked, hands=1)) == "15.88 kg: 35 lb with one dumbbell"
     assert in_hand(kg(20)).note == ""
 
 
 def test_kettlebells_are_named() -> None:
-    assert chosen(in_hand(kg(24), 1, HALL.kettlebells)) == "24 kg kettlebell"
+    assert chosen(in_hand(kg(24), 1, HALL.kettlebells)) == "24 kg with one kettlebell"
     assert in_hand(kg(24), 2, HALL.kettlebells).fault == "too heavy"
 
 

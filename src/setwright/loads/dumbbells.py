@@ -21,7 +21,7 @@ def lonely(asked: Fraction, stock: tuple[Stock, ...], hands: int) -> Piece | Non
 def _puts(stock: tuple[Stock, ...], hands: int, gym: Gym) -> Iterator[Put]:
     for one in stock:
         what = "dumbbells" if one in gym.dumbbells else "kettlebells"
-        words = "in each hand" if hands > 1 else what[:-1]
+        words = "in each hand" if hands > 1 else f"with one {what[:-1]}"
         if one.singles >= hands:
             for piece in pieces(one):
                 yield Put(piece.kg, f"{piece.words} {words}", (Use(what, piece, hands),))

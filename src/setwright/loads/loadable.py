@@ -65,14 +65,17 @@ class Loadable(NamedTuple):
         """How far a load is from the one asked for, in percent of it; negative is less."""
         return float((put.kg - self.asked) / self.asked * 100) if self.asked else 0.0
 
+    def far(self, put: Put, unit: Unit) -> str:
+        """How far a load is from the one asked for: "0.5 kg or 0.7 % less"; empty where it is that load."""
+        off = put.kg - self.asked
+        how_far = f"{mass_words(abs(off), unit)} or {abs(self.off_percent(put)):.1f} %"
+        return f"{how_far} {'more' if off > 0 else 'less'}" if off else ""
+
     def words(self, put: Put, unit: Unit) -> str:
         """A load in words: "72.5 kg: 20 kg bar, 25 + 1.25 a side (0.5 kg or 0.7 % less)"."""
-        total, off = mass_words(put.kg, unit), put.kg - self.asked
+        total, far = mass_words(put.kg, unit), self.far(put, unit)
         told = put.words if put.words.startswith(f"{total} ") else f"{total}: {put.words}"
-        if off == 0:
-            return told
-        far = f"{mass_words(abs(off), unit)} or {abs(self.off_percent(put)):.1f} %"
-        return f"{told} ({far} {'more' if off > 0 else 'less'})"
+        return f"{told} ({far})" if far else told
 
 
 def loadable(by: LoadedBy, gym: Gym, asked: Fraction, rounding: Rounding = "nearest") -> Loadable:

@@ -62,19 +62,19 @@ def pieces(stock: Stock) -> tuple[Piece, ...]:
     return tuple(Piece(mass, stock.unit, stock.name) for mass in stock.masses())
 
 
-def figure(value: Fraction) -> str:
-    """A number in at most two decimals.
+def figure(value: Fraction, decimals: int = 2) -> str:
+    """A number without the noughts at its end.
 
     >>> figure(Fraction(5, 4)), figure(Fraction(20)), figure(Fraction(4535924, 100000))
     ('1.25', '20', '45.36')
     """
-    return f"{round(float(value), 2):.12g}"
+    return f"{round(float(value), decimals):.12g}"
 
 
-def mass_words(kg: Fraction, unit: Unit) -> str:
+def mass_words(kg: Fraction, unit: Unit, decimals: int = 2) -> str:
     """A mass in kg told in a unit.
 
     >>> mass_words(kilograms(Fraction(45), "lb"), "lb"), mass_words(kilograms(Fraction(45), "lb"), "kg")
     ('45 lb', '20.41 kg')
     """
-    return f"{figure(kg / kilograms(Fraction(1), unit))} {unit}"
+    return f"{figure(kg / kilograms(Fraction(1), unit), decimals)} {unit}"

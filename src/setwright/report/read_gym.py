@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Iterator
 from typing import Final
 
+from setwright.loads.bands import SPREAD_WORDS
 from setwright.model.room import Band, Cable, Gym, Heights, Stock
 
 STACKED: Final = 1
@@ -25,6 +26,8 @@ def gym_lines(gym: Gym) -> Iterator[str]:
     yield f"kettlebells: {_listed(map(_stock, gym.kettlebells))}"
     yield f"cables: {_listed(map(_cable, gym.cables), '; ')}"
     yield f"bands: {_listed(map(_band, gym.bands), '; ')}"
+    if any(band.pulls for band in gym.bands):
+        yield f"of the bands: {SPREAD_WORDS}"
     yield f"stations: {_listed(f'{number} x {name}' for name, number in gym.stations.items())}"
     if gym.spotter:
         yield f"spotter: {gym.spotter}"

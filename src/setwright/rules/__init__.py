@@ -1,7 +1,8 @@
 """The rules: one file a rule, named by its id with _ for -.
 
 ``rule`` holds what they share, ``aims`` what the week is for and the levels that follow, ``means`` and
-``stations`` what gym and athletes leave to propose, ``cures`` the proposals, ``ranges`` weekly sets.
+``stations`` what gym and athletes leave to propose, ``cures`` the proposals, ``ranges`` weekly sets,
+``loading`` the loads that lines ask for.
 ``judging`` runs the rules and makes one finding of one fault (``spoken``), ``allowing`` is about ``allow``,
 ``matrix`` the answers a part and a question. ``RULES`` lists the rules in the order in which one speaks
 for others; ``EVERY_RULE`` adds the three that are about the findings themselves.
@@ -11,10 +12,12 @@ from typing import Final
 
 from setwright.rules import (
     allow_silences_nothing,
+    below_the_empty_bar,
     crossing_work_only,
     half_a_pair,
     heavy_line_not_finished,
     line_never_followed,
+    load_not_loadable,
     no_cure_in_this_gym,
     no_heavy_lift_for_part,
     no_work_across_the_midline,
@@ -34,6 +37,8 @@ RULES: Final[tuple[Rule, ...]] = tuple(
     for module in (
         half_a_pair,
         one_side_only,
+        below_the_empty_bar,
+        load_not_loadable,
         crossing_work_only,
         part_not_loaded,
         line_never_followed,

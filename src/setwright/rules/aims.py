@@ -10,7 +10,7 @@ from setwright.model.plan import Week
 
 Row = Literal["general", "size", "chest focus", "strength", "beginner", "sport", "return", "no chest"]
 
-GAP, ADVICE = Level.gap, Level.advice
+ERROR, GAP, ADVICE = Level.error, Level.gap, Level.advice
 NO = None
 ROWS: Final[tuple[Row, ...]] = (
     "general", "size", "chest focus", "strength", "beginner", "sport", "return", "no chest"
@@ -29,6 +29,8 @@ LEVELS: Final[Mapping[str, tuple[Level | None, ...]]] = {
     "heavy-line-not-finished":    (ADVICE, ADVICE, GAP,    NO,     NO,     ADVICE, NO,     NO),
     "no-work-at-long-length":     (ADVICE, GAP,    GAP,    ADVICE, NO,     ADVICE, NO,     NO),
     "no-work-at-short-length":    (ADVICE, ADVICE, GAP,    NO,     NO,     ADVICE, NO,     NO),
+    "below-the-empty-bar":        (ERROR,  ERROR,  ERROR,  ERROR,  ERROR,  ERROR,  ERROR,  ERROR),
+    "load-not-loadable":          (ADVICE, ADVICE, ADVICE, ADVICE, ADVICE, ADVICE, ADVICE, ADVICE),
     "push-without-pull":          (GAP,    GAP,    GAP,    GAP,    GAP,    ADVICE, NO,     NO),
 }  # fmt: skip
 """Level of each rule in each row (common practice, no source); None: the rule is silent there."""
@@ -111,7 +113,9 @@ class AimInForce(NamedTuple):
         return OVER.get(self.row, ())
 
 
-CHEST_RULES: Final = frozenset(LEVELS) - {"half-a-pair", "one-side-only", "push-without-pull"}
+CHEST_RULES: Final = frozenset(LEVELS) - {
+    "half-a-pair", "one-side-only", "below-the-empty-bar", "load-not-loadable", "push-without-pull"
+}  # fmt: skip
 
 
 def aim_in_force(week: Week, coverage: Coverage) -> AimInForce:
