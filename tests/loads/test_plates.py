@@ -9,8 +9,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.optimize import Bounds, LinearConstraint, milp
 
-from setwright.loads.plates import Rack, every_way, loads_around, sums_of
+from setwright.loads.plates import Rack, every_way, loads_around
 from setwright.loads.put import Put
+from setwright.loads.sums import sums_of
 from setwright.reading.measures import Unit
 from tests.loads.rooms import KG_PLATES, LB_PLATES, kg, piece, plates
 
@@ -176,9 +177,18 @@ def test_mixed_plates_are_no_worse_than_either_unit_alone(
 
 def test_of_the_ways_to_one_sum_the_fewest_plates_then_the_largest() -> None:
     """20 = 20, not 10 + 10; 30 in two plates = 20 + 10 and 25 + 5, of which 25 comes first."""
-    sums = sums_of([(25, 1), (20, 1), (10, 2), (5, 2)], 60)
-    assert sums[20] == (0, 1, 0, 0)
-    assert sums[30] == (1, 0, 0, 1)
+    sums = sums_of(tuple((Fraction(mass), there) for mass, there in ((25, 1), (20, 1), (10, 2), (5, 2))))
+    assert list(sums.ways(Fraction(20))) == [(0, 1, 0, 0), (0, 0, 2, 0), (0, 0, 1, 2)]
+    assert next(sums.ways(Fraction(30))) == (1, 0, 0, 1)
+    assert list(sums.ways(Fraction(7, 2))) == []
+
+
+def test_no_more_than_twenty_plates_go_on_a_side() -> None:
+    sums = sums_of(((Fraction(5, 4), 50),))
+    assert sums.above(Fraction(25)) == 25
+    assert sums.above(Fraction(26)) is None
+    assert sums.below(Fraction(99)) == 25
+    assert sums.below(Fraction(-1)) is None
 
 
 @settings(max_examples=40, deadline=None)

@@ -1,6 +1,7 @@
 """The gym: what there is to lift, pull and stand on."""
 
 from fractions import Fraction
+from functools import lru_cache
 from typing import Final, Literal
 
 from pydantic import Field
@@ -42,6 +43,7 @@ class Stock(Frozen):
         return self.number * 2 if self.pairs else self.number
 
 
+@lru_cache(maxsize=1024)
 def exactly(typed: float) -> Fraction:
     """The decimal number that was typed, without the rounding of a float.
 

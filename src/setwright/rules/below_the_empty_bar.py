@@ -1,10 +1,14 @@
 """Rule below-the-empty-bar: a barbell load that is lighter than the lightest bar."""
 
 from collections.abc import Iterator
+from typing import TYPE_CHECKING
 
 from setwright.coverage import Work
-from setwright.rules.loading import Carried, carried, listed
+from setwright.rules.loading import carried, listed
 from setwright.rules.rule import Case, Cure, Fault, Rule
+
+if TYPE_CHECKING:
+    from setwright.loads.typed import Carried
 
 BAD = """\
 plan: Light bench
@@ -33,7 +37,7 @@ def find(case: Case) -> Iterator[Fault]:
             yield _fault(case, work, light)
 
 
-def _fault(case: Case, work: Work, light: list[Carried]) -> Fault:
+def _fault(case: Case, work: Work, light: "list[Carried]") -> Fault:
     asked, found = min(light, key=lambda one: one.asked.low)
     bar = found.above
     assert bar is not None

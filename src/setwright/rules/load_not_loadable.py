@@ -1,13 +1,15 @@
 """Rule load-not-loadable: a load that the bars, plates, dumbbells and pins of this gym do not make."""
 
 from collections.abc import Iterator
+from typing import TYPE_CHECKING
 
 from setwright.coverage import Work
 from setwright.findings import Level, Seen
-from setwright.loads.put import pieces
-from setwright.model.room import kilograms
-from setwright.rules.loading import Carried, carried, listed
+from setwright.rules.loading import carried, listed
 from setwright.rules.rule import CHOICE, Case, Cure, Fault, Option, Rule
+
+if TYPE_CHECKING:
+    from setwright.loads.typed import Carried
 
 BAD = """\
 plan: Odd loads
@@ -44,7 +46,7 @@ def find(case: Case) -> Iterator[Fault]:
                 yield _out_of_reach(work, out, f"{more} than anything here", change)
 
 
-def _near(work: Work, loads: list[Carried]) -> Fault:
+def _near(work: Work, loads: "list[Carried]") -> Fault:
     rounding = loads[0].loadable.rounding
     return Fault(
         place=work.item.place,
@@ -57,7 +59,7 @@ def _near(work: Work, loads: list[Carried]) -> Fault:
     )
 
 
-def _out_of_reach(work: Work, loads: list[Carried], what: str, change: str) -> Fault:
+def _out_of_reach(work: Work, loads: "list[Carried]", what: str, change: str) -> Fault:
     """An error, but for a band: it can always be stretched a little more or less."""
     return Fault(
         place=work.item.place,
@@ -71,16 +73,16 @@ def _out_of_reach(work: Work, loads: list[Carried], what: str, change: str) -> F
     )
 
 
-def _notes(loads: list[Carried]) -> tuple[Seen, ...]:
+def _notes(loads: "list[Carried]") -> tuple[Seen, ...]:
     return tuple(Seen(f"{one.asked.words}: {one.loadable.note}") for one in loads if one.loadable.note)
 
 
-def _is_off(one: Carried) -> bool:
+def _is_off(one: "Carried") -> bool:
     put = one.loadable.put
     return put is not None and not one.in_range and abs(one.loadable.off_percent(put)) >= WORTH_A_WORD.value
 
 
-def _instead(one: Carried) -> str:
+def _instead(one: "Carried") -> str:
     """The load to write by the rounding, then the one on the other side."""
     found, unit = one.loadable, one.asked.unit
     first, *others = sorted(filter(None, (found.below, found.above)), key=lambda put: put != found.put)
@@ -89,15 +91,12 @@ def _instead(one: Carried) -> str:
     return f"for {one.asked.words} write {found.words(first, unit)}{tie}{other}"
 
 
-def _stamped(one: Carried) -> str:
-    """The weight of the same number in the other unit, where there is one: it may be what was meant."""
-    stamped = (piece for stock in one.loadable.by.stock for piece in pieces(stock))
-    unit = one.asked.unit
-    same = (piece for piece in stamped if piece.unit != unit and kilograms(piece.mass, unit) == one.asked.low)
-    return next((f"write `{piece.words}` if that is stamped on it, else " for piece in same), "")
+def _stamped(one: "Carried") -> str:
+    piece = one.stamped_alike
+    return f"write `{piece.words}` if that is stamped on it, else " if piece else ""
 
 
-def _last(one: Carried) -> str:
+def _last(one: "Carried") -> str:
     """The heaviest or the lightest load there is."""
     put = one.loadable.below or one.loadable.above
     assert put is not None
