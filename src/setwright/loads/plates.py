@@ -91,11 +91,16 @@ def every_way(kg: Fraction, rack: Rack) -> Iterator[Put]:
 
 
 def _on(bar: Piece, asked: Fraction, rack: Rack) -> Iterator[Put]:
-    """The loads of one bar next to ``asked``; of two units each sum of one with the best of the other."""
+    """The loads of one bar next to ``asked``; of two units each sum of one with the best of the other.
+
+    Of the sums that are too heavy by themselves the lightest alone can be next to it.
+    """
     want = _a_side(asked, bar, rack)
     first, second = _piles(bar, rack)
-    sums = first.every() if second.kinds else first.next_to(want)
-    sides = [(total, other) for total in sums for other in second.next_to(want - total)]
+    lighter = [total for total in first.every() if total <= want] if second.kinds else []
+    sides = [
+        (total, other) for total in (*lighter, *first.next_to(want)) for other in second.next_to(want - total)
+    ]
     below = max((side for side in sides if sum(side) <= want), key=sum, default=None)
     above = min((side for side in sides if sum(side) >= want), key=sum, default=None)
     for total, other in filter(None, dict.fromkeys((below, above))):
