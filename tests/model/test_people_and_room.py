@@ -4,7 +4,7 @@ import pytest
 
 from setwright.model.people import Squad
 from setwright.model.reader import WeekRead
-from setwright.model.room import Band, Cable, Gym, Stock
+from setwright.model.room import Band, BandPull, Cable, Gym, Heights, Stock
 from tests.reading.plans import read
 
 WORK = "work:\n  - dip: 3 x 8\n"
@@ -124,11 +124,19 @@ def test_a_gym() -> None:
     assert read_gym.plates == (Stock(low=2.5, high=2.5, unit="kg", number=2, pairs=True),)
     assert not read_gym.plates_per_rack
     assert read_gym.dumbbells == (Stock(low=4, high=32, step=2, unit="kg", number=1, pairs=True),)
-    assert read_gym.cables[0] == Cable(name="twin tower")
-    assert read_gym.cables[1].number == 2
+    assert read_gym.cables == (
+        Cable(name="twin tower"),
+        Cable(
+            name="tower",
+            number=2,
+            heights=Heights(at_m=(0, 2.1), between=True),
+            stack=(Stock(low=5, high=90, step=5, unit="kg"),),
+            pulley=2,
+        ),
+    )
     assert read_gym.bands == (
-        Band(name="Red", pull="60 N at 2 m", number=4),
-        Band(name="green", pull="110 N at 2 m"),
+        Band(name="Red", pulls=(BandPull(newton=60, at_m=2),), written="60 N at 2 m", number=4),
+        Band(name="green", pulls=(BandPull(newton=110, at_m=2),), written="110 N at 2 m"),
         Band(name="blue"),
     )
     assert read_gym.stations == {"dip bars": 1, "pull-up bar": 1}
@@ -213,7 +221,7 @@ def test_each_fault_in_a_squad_is_one_finding(text: str, rule: str) -> None:
         ("cables:\n  - [a]", "name-missing"),
         ("cables:\n  - name: a\n    colour: red", "unknown-key"),
         ("stations:\n  dip bars: some", "number-expected"),
-        ("bands:\n  red: [60]", "value-in-wrong-form"),
+        ("bands:\n  red: [60]", "band-pull-not-readable"),
         ("spotter: perhaps", "not-one-of-the-words"),
     ],
 )

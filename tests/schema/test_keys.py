@@ -9,7 +9,7 @@ import pytest
 from setwright.model import reader
 from setwright.model.muscles import GROUP_WORDS
 from setwright.model.plan import DAYS, SHORTEST_DAY
-from setwright.model.reader import group, gym, item, own, record, reuse, session, squad, stages, top
+from setwright.model.reader import group, gym, item, own, pulled, record, reuse, session, squad, stages, top
 from setwright.model.reader.keys import Key, Later, Table, shown
 from setwright.reading.fields import OneOf
 from setwright.schema.words import sections
@@ -26,8 +26,8 @@ TABLES: Mapping[str, Table] = {
     "athlete": squad.ATHLETE_KEYS,
     "limit": squad.LIMIT_KEYS,
     "gym": gym.KEYS,
-    "cable": gym.CABLE_KEYS,
-    "band": gym.BAND_KEYS,
+    "cable": pulled.CABLE_KEYS,
+    "band": pulled.BAND_KEYS,
     "stage": stages.KEYS,
     "record": record.KEYS,
     "record line": record.LINE_KEYS,

@@ -5,6 +5,7 @@ from dataclasses import replace
 from typing import Any
 
 from setwright.findings import Finding
+from setwright.library.kit import with_known_stations
 from setwright.library.names import fold
 from setwright.library.reuse import in_place_of, written_out
 from setwright.library.table import Library, library
@@ -23,27 +24,28 @@ def resolve(
 ) -> tuple[Week, tuple[Finding, ...]]:
     """The week with the library's key in each item and with its own word for the sides in each open dose.
 
-    Findings: names that are unknown or name several movements, in work, limits, maxes and last week; and
-    questions about doses that depend on the movement (sides, seconds or repetitions, a plus without a base).
-    A name in a session's warm-up that is unknown is left as typed, and so are those of ``unread``: movements
-    of the coach's own about which something was said already. Days like another one are filled in first;
-    what is wrong with a line that they repeat is said once.
+    Findings: names that are unknown or name several movements, in work, limits, maxes and last week; stations
+    of the gym that no movement asks for; and questions about doses that depend on the movement (sides,
+    seconds or repetitions, a plus without a base). A name in a session's warm-up that is unknown is left as
+    typed, and so are those of ``unread``: movements of the coach's own about which something was said
+    already. Days like another one are filled in first; what is wrong with a line that they repeat is said
+    once.
     """
     table = table or library()
     copied, findings = written_out(week.sessions, table)
     resolver = _Resolver(week, table, frozenset(map(fold, unread)))
     sessions = tuple(resolver.session(session) for session in copied)
     resolver.people()
-    last_week = resolver.last_week()
-    resolved = week.model_copy(update={"sessions": sessions, "last_week": last_week})
-    return resolved, _once((*findings, *resolver.findings))
+    gym, of_the_gym = (None, ()) if week.gym is None else with_known_stations(week.gym, table)
+    known = {"sessions": sessions, "last_week": resolver.last_week(), "gym": gym}
+    return week.model_copy(update=known), _once((*findings, *resolver.findings, *of_the_gym))
 
 
 class _Resolver:
     def __init__(self, week: Week, table: Library, unread: frozenset[str]) -> None:
         self.findings: list[Finding] = []
         self._week = week
-        self._table = table
+        self.table = table
         self._unread = unread
         self._habits = Habits(sides=week.sides, unit=week.unit)
 
@@ -72,7 +74,7 @@ class _Resolver:
     def _known(self, item: Item) -> Item:
         """The item of a warm-up: a name the library lacks is no fault there."""
         instead = _with_lines(item, self._known)
-        return item.model_copy(update={"key": self._table.find(item.name).key, "instead": instead})
+        return item.model_copy(update={"key": self.table.find(item.name).key, "instead": instead})
 
     def _item(self, item: Item, where: str) -> Item:
         key = self._key(item.name, item.place, where)
@@ -81,7 +83,7 @@ class _Resolver:
         )
         if key is None or item.dose is None:
             return item
-        movement = self._table.movement(key)
+        movement = self.table.movement(key)
         asked = fitting.questions(
             item.dose,
             self._habits,
@@ -96,7 +98,7 @@ class _Resolver:
     def _key(self, name: str, place: Place, where: str) -> str | None:
         if fold(name) in self._unread:
             return None
-        match = self._table.find(name)
+        match = self.table.find(name)
         if match.ask:
             finding = rules.UNCLEAR_MOVEMENT.at(
                 place, f'"{name}" names several movements', match.ask.rstrip("."), where

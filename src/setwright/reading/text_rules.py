@@ -1,9 +1,9 @@
-"""Every rule about typed text, by id: of the file, of keys and values, of the dose line and of a record."""
+"""Every rule about typed text, by id: of the file, of keys and values, the gym, doses and records."""
 
 from collections.abc import Mapping
 from typing import Final
 
-from setwright.reading import file_rules, key_rules, next_rules, questions, record_questions
+from setwright.reading import file_rules, gym_rules, key_rules, next_rules, questions, record_questions
 from setwright.reading.faults import TextRule
 
 TEXT_RULES: Final[Mapping[str, TextRule]] = {
@@ -11,6 +11,7 @@ TEXT_RULES: Final[Mapping[str, TextRule]] = {
     for rule in (
         *file_rules.RULES,
         *key_rules.RULES,
+        *gym_rules.RULES,
         *next_rules.RULES,
         *questions.TEXT_RULES,
         *record_questions.RULES,

@@ -9,8 +9,9 @@ from setwright.model.people import Athlete, Limit, Squad
 from setwright.model.plan import Week
 from setwright.model.reader import WeekRead
 from setwright.model.reader.alone import FileRead
-from setwright.model.room import Gym, Stock
+from setwright.model.room import Gym
 from setwright.reading.habits import Habits
+from setwright.report.read_gym import gym_lines
 from setwright.report.read_own import own_lines
 from setwright.report.read_record import record_blocks
 from setwright.report.read_session import allowed, session_head, session_lines
@@ -35,7 +36,7 @@ def alone_text(read: FileRead) -> str:
     if isinstance(read.held, Squad):
         blocks.append(_squad(read.held))
     elif isinstance(read.held, Gym):
-        blocks.append(_block(f"Gym: {read.held.name or 'no name'}", _gym(read.held)))
+        blocks.append(_block(f"Gym: {read.held.name or 'no name'}", gym_lines(read.held)))
     elif read.held is not None:
         blocks += (_block(head, lines) for head, lines in record_blocks(read.held))
     blocks += _faults(read)
@@ -47,7 +48,7 @@ def _week(week: Week, table: Library) -> Iterator[str]:
     if week.squad is not None:
         yield _squad(week.squad)
     if week.gym is not None:
-        yield _block(f"Gym: {week.gym.name or 'no name'}", _gym(week.gym))
+        yield _block(f"Gym: {week.gym.name or 'no name'}", gym_lines(week.gym))
     if week.own_movements:
         yield _block("Movements of your own", own_lines(week.own_movements, table))
     habits = Habits(unit=week.unit, dose_order=week.dose_order, percent_of=week.percent_of, sides=week.sides)
@@ -110,36 +111,6 @@ def _in_force(week: Week) -> Iterator[str]:
         yield "squad: none, so nobody's limits are known"
     if week.gym is None:
         yield "gym: none, so everything in the library counts as there"
-
-
-def _gym(gym: Gym) -> Iterator[str]:
-    for word, value in (
-        ("racks", gym.racks),
-        ("people per rack", gym.people_per_rack),
-        ("benches", gym.benches),
-    ):
-        yield f"{word}: {'not written' if value is None else value}"
-    for word, stock in (
-        ("bars", gym.bars),
-        ("plates", gym.plates),
-        ("dumbbells", gym.dumbbells),
-        ("kettlebells", gym.kettlebells),
-    ):
-        yield f"{word}: {', '.join(map(_stock, stock)) or 'none'}"
-    cables = (f"{cable.number} x {cable.name}" for cable in gym.cables)
-    bands = (" ".join(filter(None, (band.name, band.pull))) for band in gym.bands)
-    stations = (f"{number} x {name}" for name, number in gym.stations.items())
-    for word, named in (("cables", cables), ("bands", bands), ("stations", stations)):
-        yield f"{word}: {', '.join(named) or 'none'}"
-    if gym.spotter:
-        yield f"spotter: {gym.spotter}"
-
-
-def _stock(stock: Stock) -> str:
-    run = f" to {stock.high:g}" if stock.high != stock.low else ""
-    step = f" in steps of {stock.step:g}" if stock.step else ""
-    pairs = (" pair" if stock.number == 1 else " pairs") if stock.pairs else ""
-    return f"{stock.number}{pairs} of {stock.low:g}{run} {stock.unit}{step}"
 
 
 def _block(head: str, lines: Iterable[str]) -> str:
