@@ -63,7 +63,7 @@ def _movements(plan: Path | None, athlete: str | None) -> "Sized":
 
     from setwright.files import read_beside
     from setwright.library.table import library
-    from setwright.model.reader import read_week
+    from setwright.model.reader import read_block
     from setwright.own.body import NoSuchBody
     from setwright.own.plan import NotToSize, Sized, sized_library
 
@@ -71,7 +71,7 @@ def _movements(plan: Path | None, athlete: str | None) -> "Sized":
         if athlete is not None:
             _stop("--for needs --plan and the plan that the athlete is in")
         return Sized(library(), 1.0, ())
-    read = read_week(str(plan), _plan_text(plan), partial(read_beside, plan))
+    read = read_block(str(plan), _plan_text(plan), partial(read_beside, plan))
     try:
         return sized_library(read, athlete)
     except (NotToSize, NoSuchBody) as stop:

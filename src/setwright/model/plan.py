@@ -27,7 +27,10 @@ class Allowed(Frozen):
 
 
 class Item(Frozen):
-    """One movement with its dose. ``name`` as typed; ``key`` is the library's, from ``library.resolve``."""
+    """One movement with its dose. ``name`` as typed; ``key`` is the library's, from ``library.resolve``.
+
+    ``none``: what is none this week on purpose, by field.
+    """
 
     name: str
     place: Place
@@ -37,6 +40,7 @@ class Item(Frozen):
     tempo: Tempo | None = None
     sides: Sides | None = None
     load: Load | None = None
+    none: tuple[str, ...] = ()
     warm_up: WarmUp | None = None
     next: str | None = None
     priority: int = 2
@@ -50,7 +54,7 @@ class Item(Frozen):
 
 
 class Group(Frozen):
-    """Movements done in turn: a superset, a circuit or a complex. Times in seconds."""
+    """Movements done in turn: superset, circuit or complex. Times in seconds; ``none`` as in an item."""
 
     kind: Literal["superset", "circuit", "complex"]
     place: Place
@@ -64,6 +68,7 @@ class Group(Frozen):
     every_s: float | None = None
     ladder: tuple[int, ...] = ()
     load: Load | None = None
+    none: tuple[str, ...] = ()
     next: str | None = None
     priority: int = 2
     for_: tuple[str, ...] = ()
@@ -110,15 +115,27 @@ class Session(Frozen):
         )
 
 
-class Week(Frozen):
-    """A plan: one week of sessions, or a single session. ``place`` is the ``plan`` key.
+class Lighter(Frozen):
+    """What is done less of in a lighter week; ``load_percent`` is what is left of the load."""
 
+    half_the_sets: bool = False
+    load_percent: float | None = None
+    no_training: bool = False
+
+
+class Week(Frozen):
+    """One week of a plan, or a single session. ``place`` is the ``plan`` key.
+
+    ``number``: which week it is, of ``of``. Sessions are those of this week, made lighter where ``lighter``.
     ``unread_movements``: names under ``movements:`` that could not be read.
     """
 
     name: str
     place: Place
     sessions: tuple[Session, ...]
+    number: int = 1
+    of: int = 1
+    lighter: Lighter | None = None
     starts: dt.date | None = None
     unit: Literal["kg", "lb"] | None = None
     dose_order: Literal["sets x reps", "reps x sets"] | None = None
@@ -145,3 +162,8 @@ class Week(Frozen):
     allow: tuple[Allowed, ...] = ()
     note: str | None = None
     private_note: str | None = None
+
+    @property
+    def title(self) -> str:
+        """The plan's name, and in a plan of several weeks which one this is."""
+        return self.name if self.of == 1 else f"{self.name}, week {self.number} of {self.of}"

@@ -6,7 +6,7 @@ from setwright.findings import in_order
 from setwright.library.table import Library, library
 from setwright.model.people import Athlete, Limit
 from setwright.model.plan import Week
-from setwright.model.reader import WeekRead
+from setwright.model.reader import BlockRead
 from setwright.model.room import Gym, Stock
 from setwright.reading.habits import Habits
 from setwright.report.read_own import own_lines
@@ -14,7 +14,7 @@ from setwright.report.read_session import allowed, session_head, session_lines
 from setwright.report.wrapping import plain, wrapped
 
 
-def read_text(read: WeekRead, table: Library | None = None) -> str:
+def read_text(read: BlockRead, table: Library | None = None) -> str:
     """What was read, for the coach to compare with what was meant; ends with a line end.
 
     The top of the plan, its people, room and own movements, then session by session, then what could not be
@@ -151,7 +151,7 @@ def _limit(limit: Limit) -> str:
     return f"{what} until {limit.until}"
 
 
-def _faults(read: WeekRead) -> Iterator[str]:
+def _faults(read: BlockRead) -> Iterator[str]:
     if not read.findings:
         return
     lines = ["Also" if read.complete else "Could not be read as written"]

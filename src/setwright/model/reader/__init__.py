@@ -1,10 +1,11 @@
-"""From the text of a plan to a ``Week``: everything that can be trusted, and a finding for everything else.
+"""From the text of a plan to its weeks: everything that can be trusted, a finding for everything else.
 
 ``keys`` reads keys by tables: which key, which field, how its value is typed, which keys are not read yet.
-``plan`` starts here: the top of the file, then ``session``, ``group`` and ``item``.
+``plan`` starts here: the top of the file, then ``session``, ``group`` and ``item``, once a week; ``by_week``
+gives them what holds in that week, ``schemes``, ``turns`` and ``lighter`` read what the top says of weeks.
 ``squad`` and ``gym`` read a file beside the plan or the same keys underneath; ``house`` is what all share.
 """
 
-from setwright.model.reader.plan import WeekRead, read_week
+from setwright.model.reader.plan import BlockRead, read_block
 
-__all__ = ["WeekRead", "read_week"]
+__all__ = ["BlockRead", "read_block"]
