@@ -7,6 +7,7 @@ from typing import Any, Final, NamedTuple
 from setwright.findings import Finding
 from setwright.model.plan import Item
 from setwright.model.reader import by_week
+from setwright.model.reader.dose_lines import dose_lines, dose_of
 from setwright.model.reader.house import Absent, House, Value
 from setwright.model.reader.keys import (
     Key,
@@ -23,7 +24,6 @@ from setwright.places import Place
 from setwright.reading import fields
 from setwright.reading import key_rules as rules
 from setwright.reading.dose import Dose
-from setwright.reading.doseline import read_dose
 from setwright.reading.keys import read_effort, read_load, read_rest, read_sides, read_tempo, read_warm_up
 from setwright.reading.merging import dose_with, says, uneven
 from setwright.reading.nearest import nearest
@@ -147,13 +147,14 @@ def _second_movement(key: Scalar, house: House) -> bool:
 def _item(name: Scalar, read: Keys, house: House) -> Item | None:
     """The item as it is this week; None when it is not done this week, on purpose."""
     inside = by_week.only_in(read, house)
-    lines = () if inside is None else _lines(name, read.values.pop("do", None), inside)
-    there = tuple(week for week, line in enumerate(lines, 1) if not isinstance(line.meant, Absent))
-    here = None if inside is None else inside.narrowed(there)
-    if here is None:
+    if inside is None:
         return None
     values = read.values
-    dose = _dose(lines[here.week - 1], here)
+    lines = dose_lines(name, values.pop("do", None), inside)
+    here = inside.narrowed(tuple(week for week, line in enumerate(lines, 1) if line.is_done))
+    if here is None:
+        return None
+    dose = dose_of(lines[here.week - 1], here)
     said = {field: _below(field, values.pop(field, None), read, here) for field in _HOW}
     none = tuple(field for field, value in said.items() if isinstance(value, Absent))
     below = {field: value for field, value in said.items() if value is not None and field not in none}
@@ -164,38 +165,6 @@ def _item(name: Scalar, read: Keys, house: House) -> Item | None:
         if field == "load" and several:
             below["load"] = several[0]
     return Item(name=name.text, place=name.place, dose=dose, none=none, **below, **values)
-
-
-class _Line(NamedTuple):
-    """A dose line as typed in one week, and what it means: the line of a scheme, or itself."""
-
-    typed: Value = None
-    meant: Value = None
-
-
-def _lines(name: Scalar, node: Node | None, house: House) -> tuple[_Line, ...]:
-    """One dose line a week."""
-    if node is None or (isinstance(node, Scalar) and node.is_empty):
-        if not house.dose_may_wait:
-            change = f"write how much behind the colon, for example `- {name.text}: 3 x 8`"
-            house.found.say(rules.DOSE_MISSING, name.place, f"{name.text} has no dose", change)
-        return (_Line(),) * house.weeks
-    typed = by_week.values(name, node, house)
-    return tuple(_Line(one, _meant(one, week, house)) for week, one in enumerate(typed))
-
-
-def _meant(typed: Value, week: int, house: House) -> Value:
-    scheme = house.schemes.get(fold(typed.text)) if isinstance(typed, Scalar) else None
-    return scheme[week] if scheme else typed
-
-
-def _dose(line: _Line, house: House) -> Dose | None:
-    if not isinstance(line.typed, Scalar) or not isinstance(line.meant, Scalar):
-        return None
-    dose, findings = read_dose(line.meant.text, line.meant.place, house.habits)
-    house.found.add(*findings)
-    named = line.typed is not line.meant
-    return dose.model_copy(update={"place": line.typed.place}) if dose and named else dose
 
 
 def _below(field: str, node: Node | None, read: Keys, house: House) -> Any:
