@@ -18,6 +18,9 @@ app = typer.Typer(
     rich_markup_mode=None,
 )
 
+Week = Annotated[
+    int | None, typer.Option("--week", metavar="N", help="Which week of a plan of several weeks.")
+]
 PlanFile = Annotated[Path, typer.Argument(metavar="FILE", help="A plan file (YAML).")]
 
 
@@ -55,6 +58,15 @@ def _checked(file: Path) -> "Checked":
     from setwright.files import read_beside
 
     return check_plan(str(file), _plan_text(file), partial(read_beside, file))
+
+
+def _week_of(weeks: int, named: int | None, file: Path) -> int:
+    """The week that is asked for, or the end of the command when the plan has no such week or several."""
+    if named is None and weeks > 1:
+        _stop(f"{file} has {weeks} weeks; say which one, from --week 1 to --week {weeks}")
+    if named is not None and not 1 <= named <= weeks:
+        _stop(f"{file} has no week {named}: it has {'one week' if weeks == 1 else f'{weeks} weeks'}")
+    return named or 1
 
 
 def _movements(plan: Path | None, athlete: str | None) -> "Sized":
@@ -157,7 +169,7 @@ def check(
 
 
 @app.command(epilog="Example:  setwright read week-3.yaml")
-def read(file: PlanFile) -> None:
+def read(file: PlanFile, week: Week = None) -> None:
     """Say every line of a plan back in plain words, with the answers in force for what was not written."""
     from functools import partial
 
@@ -167,7 +179,9 @@ def read(file: PlanFile) -> None:
     from setwright.report.read import read_text
 
     plan, table = read_plan(str(file), _plan_text(file), partial(read_beside, file))
-    typer.echo(read_text(plan, table), nl=False)
+    if week is not None:
+        _week_of(len(plan.weeks), week, file)
+    typer.echo(read_text(plan, table, week), nl=False)
     raise typer.Exit(exit_status(plan.findings))
 
 
@@ -222,6 +236,7 @@ def sheet(
     kind: Annotated[Literal["all", "session", "week"], typer.Option(help="Which sheets.")] = "all",
     paper: Annotated[Literal["a4", "letter"], typer.Option(help="The paper they are printed on.")] = "a4",
     out: Annotated[Path, typer.Option(metavar="FOLDER", help="Where the HTML files go.")] = Path("sheets"),
+    week: Week = None,
 ) -> None:
     """Write the sheets of a plan as HTML files to print: session sheets and the week overview."""
     import datetime as dt
@@ -235,6 +250,10 @@ def sheet(
     if any(f.level is Level.error for f in checked.findings):
         typer.echo(terminal.text(checked, colour=_in_colour()), nl=False)
         _stop("no sheet is written while the plan has errors")
+    number = _week_of(len(checked.weeks), week, file)
+    checked = checked.only(number)
+    if not (checked.week and checked.week.sessions):
+        _stop(f"{file}: there is no training in week {number}, so nothing to print")
     for one in ("session", "week") if kind == "all" else (kind,):
         target = out / sheet_name(checked, one, paper)
         try:

@@ -32,7 +32,8 @@ class Finding:
     """One fault: plain data, printed by the writers in ``report``.
 
     ``where`` is a word for people ("Monday", "the week"); ``why``, ``change`` and ``source`` are
-    never empty. ``also`` holds sentences of findings that this one covers.
+    never empty. ``also`` holds sentences of findings that this one covers. ``weeks``: those of a plan of
+    several weeks in which it holds; empty where it does not depend on the week.
 
     Raises: ValueError when a text that must not be empty is.
     """
@@ -48,6 +49,7 @@ class Finding:
     seen: tuple[Seen, ...] = ()
     also: tuple[str, ...] = ()
     names: tuple[str, ...] = field(default=())
+    weeks: tuple[int, ...] = ()
 
     def __post_init__(self) -> None:
         for name in ("rule", "where", "message", "why", "change", "source"):

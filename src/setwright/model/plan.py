@@ -122,6 +122,14 @@ class Lighter(Frozen):
     load_percent: float | None = None
     no_training: bool = False
 
+    @property
+    def text(self) -> str:
+        """What is less, in words: "half the sets and 80 % of the load"."""
+        if self.no_training:
+            return "no training"
+        load = f"{self.load_percent:g} % of the load" if self.load_percent is not None else ""
+        return " and ".join(filter(None, ("half the sets" if self.half_the_sets else "", load)))
+
 
 class Week(Frozen):
     """One week of a plan, or a single session. ``place`` is the ``plan`` key.
