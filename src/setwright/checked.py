@@ -15,7 +15,6 @@ from setwright.rules.allowing import Silenced
 from setwright.rules.judging import Verdict, judge
 from setwright.rules.matrix import MatrixRow, matrix
 from setwright.rules.means import means
-from setwright.rules.over_weeks import told_once
 from setwright.rules.rule import Case
 
 
@@ -94,6 +93,8 @@ def check_plan(file: str, text: str, beside: Callable[[str], str | None]) -> Che
     waiting = bool(read.weeks) and any(f.level is Level.error and f.place.file == file for f in read.findings)
     weeks = tuple(_checked(week, table, waiting=waiting) for week in read.weeks)
     if len(weeks) > 1:
+        from setwright.rules.over_weeks import told_once  # noqa: PLC0415 - only a block needs it
+
         told = told_once({one.week.number: one.verdict for one in weeks})
         weeks = tuple(one._replace(told=told[one.week.number]) for one in weeks)
     return Checked(

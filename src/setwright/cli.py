@@ -179,7 +179,7 @@ def read(file: PlanFile, week: Week = None) -> None:
     from setwright.report.read import read_text
 
     plan, table = read_plan(str(file), _plan_text(file), partial(read_beside, file))
-    if week is not None:
+    if week is not None and plan.weeks:
         _week_of(len(plan.weeks), week, file)
     typer.echo(read_text(plan, table, week), nl=False)
     raise typer.Exit(exit_status(plan.findings))

@@ -294,3 +294,4 @@ def test_read_says_a_block_or_one_week_of_it() -> None:
     assert result.exit_code == 0
     assert "Winter block, week 4 of 4" in result.output
     assert "front plank" not in result.output
+    assert run("read", str(ROOT / "pyproject.toml"), "--week", "1").exit_code == 1

@@ -138,6 +138,7 @@ def test_a_group_without_a_member_in_a_week_is_not_done_then() -> None:
         ("  load:\n    week 2-1: 60 kg", "no-such-week", "write `week 2`, `weeks 2-3`"),
         ("  load:\n    week 1: 60 kg\n    weeks 1-2: 65 kg", "week-named-twice", "keep one"),
         ("  load:\n    week 1: 60 kg\n    Ann: 50 kg", "weeks-and-other-keys", "line `Ann:` up"),
+        ("  week 2: 4 x 8", "weeks-and-other-keys", "leave nothing behind the movement's colon"),
         ("  load:\n    Ann: 50 kg", "not-read-yet", "write one value for all"),
         ("  only in: week 3", "no-such-week", "write a week from week 1 to week 2, or `weeks: 3` at the top"),
         ("  only in: now and then", "no-such-week", "write `week 2`, `weeks 2-3` or `weeks 1-3 and 5`"),

@@ -20,10 +20,8 @@ def read_text(read: BlockRead, table: Library | None = None, week: int | None = 
 
     The top of the plan, its people, room and own movements, then session by session, then what could not be
     read. ``table``: the library of the plan; the shipped one when None. ``week``: only this one of a block.
-
-    Raises: IndexError when there is no such week.
     """
-    weeks = read.weeks if week is None else (read.weeks[week - 1],)
+    weeks = tuple(one for one in read.weeks if week in (None, one.number))
     blocks = list(_weeks(weeks, table or library())) if weeks else []
     blocks += _faults(read)
     return "\n\n".join(blocks) + "\n"

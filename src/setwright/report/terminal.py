@@ -8,7 +8,6 @@ from setwright.findings import Finding, Level
 from setwright.places import Source
 from setwright.reading.weeks import say_weeks
 from setwright.report.adds_up import aim, heads, in_force, matrix_text, note, sessions_and_minutes, sums
-from setwright.report.block import block_head
 from setwright.report.wrapping import WIDTH, plain, wrapped
 
 COLOURS: Final[Mapping[str, str]] = {"error": "31", "gap": "33", "advice": "36", "NEVER": "1"}
@@ -28,6 +27,8 @@ def _head(checked: Checked) -> Iterator[str]:
     if not checked.weeks:
         yield f"{plain(checked.file)}: nothing of this plan could be read"
     elif len(checked.weeks) > 1:
+        from setwright.report.block import block_head  # noqa: PLC0415 - only a block needs it
+
         yield from block_head(checked)
     else:
         (one,) = checked.weeks

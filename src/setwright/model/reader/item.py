@@ -28,6 +28,8 @@ from setwright.reading.keys import read_effort, read_load, read_rest, read_sides
 from setwright.reading.merging import dose_with, says, uneven
 from setwright.reading.nearest import nearest
 from setwright.reading.nodes import Listing, Node, Pairs, Scalar
+from setwright.reading.week_rules import WEEKS_MIXED
+from setwright.reading.weeks import speaks_of_weeks
 
 GROUP_WORDS: Final = ("superset", "circuit", "complex")
 
@@ -139,6 +141,10 @@ def _second_movement(key: Scalar, house: House) -> bool:
     name = fold(key.text)
     if name in KEYS or nearest(name, KEYS):
         return False
+    if speaks_of_weeks(key.text):
+        change = "leave nothing behind the movement's colon, and write every week two columns further in"
+        house.found.say(WEEKS_MIXED, key.place, f'"{key.text}" stands in line with the movement', change)
+        return True
     change = f"if it is a movement, put `- ` in front and line it up with the one above: `- {key.text}: ...`"
     house.found.say(rules.TWO_MOVEMENTS, key.place, f'"{key.text}" is no word of an item', change)
     return True
