@@ -1,7 +1,7 @@
 """Values by week: lists, week keys, the words that stand for a value, and every way to get them wrong."""
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from setwright.model.plan import Group, Item
@@ -216,3 +216,53 @@ def test_weeks_said_are_the_weeks_read(weeks: set[int]) -> None:
 def test_any_words_for_weeks_are_read_or_not(typed: str) -> None:
     weeks = weeks_in(typed)
     assert weeks is None or (weeks and speaks_of_weeks(typed))
+
+
+MUTABLE = """\
+plan: A block
+weeks: 4
+unit: kg
+sides: each
+training days: [Monday, Friday]
+rotate: [A, B]
+lighter weeks:
+  week 4: half the sets and 80% of the load
+schemes:
+  main: [3 x 8, 4 x 6, same, as week 1]
+sessions:
+  - name: A
+    minutes: [40, 45, 50, 30]
+    work:
+      - bench pull: main
+        load:
+          week 1: 50 kg
+          weeks 2-3: 55 kg
+          week 4: same
+      - superset:
+          - push-up: 3 x 8
+            only in: weeks 1-3
+          - dip: [3 x 5, none, 3 x 6, stop]
+        rest: [2:00, 1:30, none, 1:00]
+  - name: B
+    only in: weeks 1-4
+    work:
+      - push-up: 3 x 12
+"""
+
+
+@settings(max_examples=150)
+@given(st.data())
+def test_a_mutated_block_never_raises_and_never_passes_in_silence(data: st.DataObject) -> None:
+    at = data.draw(st.integers(0, len(MUTABLE)))
+    cut = data.draw(st.integers(0, 8))
+    put = data.draw(st.text("week 1234-,:[]\nnoestopsam", max_size=6))
+    result = read(MUTABLE[:at] + put + MUTABLE[at + cut :])
+    assert result.weeks or result.findings
+    assert [week.number for week in result.weeks] == list(range(1, len(result.weeks) + 1))
+    for finding in result.findings:
+        assert finding.change
+        assert finding.place.line <= MUTABLE.count("\n") + 8
+
+
+def test_the_block_that_is_mutated_is_sound() -> None:
+    assert len(weeks_of(MUTABLE)) == 4
