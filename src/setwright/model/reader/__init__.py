@@ -2,7 +2,8 @@
 
 ``keys`` reads keys by tables: which key, which field, how its value is typed, which keys are not read yet.
 ``plan`` starts here: the top of the file, then ``session``, ``group`` and ``item``, once a week; ``by_week``
-gives them what holds in that week, ``schemes``, ``turns`` and ``lighter`` read what the top says of weeks.
+(with ``week_words``) gives them what holds in that week, ``dose_lines`` the dose. ``schemes``, ``turns`` and
+``lighter`` read what the top says of weeks.
 ``squad`` and ``gym`` read a file beside the plan or the same keys underneath; ``house`` is what all share.
 """
 

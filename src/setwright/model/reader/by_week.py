@@ -5,11 +5,11 @@ which is read, so that no other reader knows of weeks.
 """
 
 import re
-from collections.abc import Mapping
 from typing import Final, NamedTuple
 
-from setwright.model.reader.house import Absent, House, Value
-from setwright.model.reader.keys import Keys, fold, not_read_yet
+from setwright.model.reader.house import House, Value
+from setwright.model.reader.keys import Keys, not_read_yet
+from setwright.model.reader.week_words import Cell, resolved
 from setwright.places import Place
 from setwright.reading import fields
 from setwright.reading import week_rules as rules
@@ -18,17 +18,10 @@ from setwright.reading.weeks import say_weeks, speaks_of_weeks, weeks_in
 
 ONE_ATHLETE: Final = "write one value for all; or one line for each, with `for:` and the name"
 
-_AS_WEEK: Final = re.compile(r"as week (\d{1,3})$")
+_NUMBER: Final = re.compile(r"\d{1,3}")
 _WHOLE: Final = re.compile(r"\d+$")
 _AFTER_POINT: Final = re.compile(r"(?:5|25|75)(?!\d)")
 """What stands behind the point of a load: plates come in halves and quarters (common practice)."""
-
-
-class Cell(NamedTuple):
-    """What is typed for one week, and where its week is named."""
-
-    node: Node
-    at: Place
 
 
 def value(key: Scalar, node: Node, house: House) -> Value:
@@ -46,7 +39,7 @@ def values(key: Scalar, node: Node, house: House) -> tuple[Value, ...]:
     tables = {} if house.tables is None else house.tables
     if at not in tables:
         typed = _listed(key, node, house) if isinstance(node, Listing) else _keyed(key, node, house)
-        tables[at] = (None,) * house.weeks if typed is None else _resolved(key, typed, house)
+        tables[at] = (None,) * house.weeks if typed is None else resolved(key, typed, house)
     return tables[at]
 
 
@@ -72,36 +65,43 @@ def only_in(read: Keys, house: House) -> House | None:
 def named(typed: Scalar, house: House) -> tuple[int, ...] | None:
     """The weeks of the plan that a text names, or None and a finding."""
     weeks = weeks_in(typed.text)
-    last = f"week {house.weeks}"
     if weeks is None:
-        change = "write `week 2`, `weeks 2-3` or `weeks 1-3 and 5`"
+        numbers = sorted({int(number) for number in _NUMBER.findall(typed.text)})
+        change = (
+            f"write `{say_weeks(numbers)}`" if numbers else "write `week 2`, `weeks 2-3` or `weeks 1-3 and 5`"
+        )
         house.found.say(rules.NO_SUCH_WEEK, typed.place, f'"{typed.text}": which weeks?', change)
     elif not (weeks[0] and weeks[-1] <= house.weeks):
         has = "one week" if house.weeks == 1 else f"{house.weeks} weeks"
         longer = f", or `weeks: {weeks[-1]}` at the top" if weeks[0] else ""
-        message, change = f"{typed.text}: the plan has {has}", f"write a week from week 1 to {last}{longer}"
+        message = f"{typed.text}: the plan has {has}"
+        change = f"write a week from week 1 to week {house.weeks}{longer}"
         house.found.say(rules.NO_SUCH_WEEK, typed.place, message, change)
         weeks = None
     return weeks
 
 
-def keyed(pairs: tuple[tuple[Scalar, Node], ...], house: House) -> dict[int, tuple[Scalar, Node]] | None:
-    """``week N`` keys by week; None and findings when one of them can't be read or a week stands twice."""
+class Keyed(NamedTuple):
+    """``week N`` keys with their values, by week; ``sure``: each can be read, and no week stands twice."""
+
+    cells: dict[int, tuple[Scalar, Node]]
+    sure: bool
+
+
+def keyed(pairs: tuple[tuple[Scalar, Node], ...], house: House) -> Keyed:
+    """What is written under ``week N`` keys, and a finding for each that can't be read."""
     cells: dict[int, tuple[Scalar, Node]] = {}
     sure = True
     for key, node in pairs:
-        weeks = named(key, house)
-        sure = sure and weeks is not None
-        for week in weeks or ():
-            if week in cells:
-                first = cells[week][0]
-                message = (
-                    f"week {week} is written on line {first.place.line} and again on line {key.place.line}"
-                )
-                house.found.say(rules.WEEK_TWICE, key.place, message, "keep one of the two")
-                sure = False
-            cells.setdefault(week, (key, node))
-    return cells if sure else None
+        weeks = named(key, house) or ()
+        twice = [week for week in weeks if week in cells]
+        sure = sure and bool(weeks) and not twice
+        if twice:
+            lines = f"line {cells[twice[0]][0].place.line} and again on line {key.place.line}"
+            message = f"{say_weeks(twice)} is written on {lines}"
+            house.found.say(rules.WEEK_TWICE, key.place, message, "keep one of the two")
+        cells = dict.fromkeys(weeks, (key, node)) | cells
+    return Keyed(cells, sure)
 
 
 def _keyed(key: Scalar, node: Pairs, house: House) -> dict[int, Cell] | None:
@@ -116,8 +116,8 @@ def _keyed(key: Scalar, node: Pairs, house: House) -> dict[int, Cell] | None:
         )
         message = f'"{other.text}" stands among weeks'
         house.found.say(rules.WEEKS_MIXED, other.place, message, change)
-    cells = keyed(node.pairs, house) if not others else None
-    return None if cells is None else {week: Cell(one, at.place) for week, (at, one) in cells.items()}
+    read = Keyed({}, sure=False) if others else keyed(node.pairs, house)
+    return {week: Cell(one, at.place) for week, (at, one) in read.cells.items()} if read.sure else None
 
 
 def _listed(key: Scalar, node: Listing, house: House) -> dict[int, Cell] | None:
@@ -163,56 +163,3 @@ def _with_points(entries: tuple[Node, ...]) -> list[str]:
             joined.append(entry.text)
         end = here
     return joined if glued and apart else []
-
-
-def _resolved(key: Scalar, typed: Mapping[int, Cell], house: House) -> tuple[Value, ...]:
-    """One value a week; ``same`` and ``as week 1`` looked up in the weeks before."""
-    cells: dict[int, Value] = {}
-    missing: list[int] = []
-    stopped = False
-    for week in range(1, house.weeks + 1):
-        cell = typed.get(week)
-        if cell is None or (isinstance(cell.node, Scalar) and cell.node.is_empty):
-            if not stopped and week in house.there:
-                missing.append(week)
-            if stopped:
-                cells[week] = cells[max(cells)]
-            continue
-        word = fields.word(cell.node, house.found)
-        found = None if word is None else _looked_up(word, week, cells, house)
-        if stopped and isinstance(found, Scalar):
-            change = f"write `none` instead of `stop` in the week before, or take week {week} out"
-            house.found.say(rules.AFTER_STOP, cell.at, f"week {week} comes after stop", change)
-            found = None
-        stopped = stopped or (isinstance(found, Absent) and found.word.text.casefold() == "stop")
-        cells[week] = found
-    if missing:
-        _ask(key, missing, typed, house)
-    return tuple(cells.get(week) for week in range(1, house.weeks + 1))
-
-
-def _looked_up(word: Scalar, week: int, cells: Mapping[int, Value], house: House) -> Value:
-    """What a cell says: itself, nothing, or what stands in a week before."""
-    said = fold(word.text)
-    if said in ("none", "stop"):
-        return Absent(word)
-    other = _AS_WEEK.match(said)
-    if other is None and said != "same":
-        return word
-    meant = int(other[1]) if other else max(cells, default=0)
-    if meant in cells:
-        return cells[meant]
-    which = f"week {meant} is not written before it" if other else "nothing is written before it"
-    change = (
-        f"write what is done in week {week}" if week == 1 else f"write `same` or a week before week {week}"
-    )
-    house.found.say(rules.NO_SUCH_WEEK, word.place, f"week {week}: `{word.text}`, but {which}", change)
-    return None
-
-
-def _ask(key: Scalar, missing: list[int], typed: Mapping[int, Cell], house: House) -> None:
-    empty = next((typed[week].at for week in missing if week in typed), key.place)
-    weeks = say_weeks(missing)
-    same = f"`{weeks}: same` (as the week before), " if missing[0] > 1 else ""
-    change = f"write {same}`{weeks}: none` (not then) or `{weeks}: stop` (not any more)"
-    house.found.say(rules.WEEK_EMPTY, empty, f"{key.text}: nothing is written for {weeks}", change)

@@ -17,7 +17,7 @@ _SHARE: Final = re.compile(r"(\d{1,2}(?:[.,]\d+)?) ?% of the load$")
 def read_lighter(node: Node | None, house: House) -> dict[int, Lighter]:
     """What is done less of, by week."""
     pairs = () if node is None else pairs_of(node, house.found, "a week with what is less in it")
-    cells = by_week.keyed(pairs, house) or {}
+    cells = by_week.keyed(pairs, house).cells
     read = {week: _lighter(key, value, house) for week, (key, value) in cells.items()}
     return {week: how for week, how in read.items() if how}
 
