@@ -36,11 +36,10 @@ def values(key: Scalar, node: Node, house: House) -> tuple[Value, ...]:
     if isinstance(node, Scalar):
         return (fields.word(node, house.found),) * house.weeks
     at = id(node), house.there
-    tables = {} if house.tables is None else house.tables
-    if at not in tables:
+    if at not in house.tables:
         typed = _listed(key, node, house) if isinstance(node, Listing) else _keyed(key, node, house)
-        tables[at] = (None,) * house.weeks if typed is None else resolved(key, typed, house)
-    return tables[at]
+        house.tables[at] = (None,) * house.weeks if typed is None else resolved(key, typed, house)
+    return house.tables[at]
 
 
 def by_week(node: Node) -> bool:

@@ -20,21 +20,21 @@ Value = Scalar | Absent | None
 
 
 class House(NamedTuple):
-    """``schemes``: dose lines by their folded name, one a week.
+    """``tables``: values by week read already, by the identity of their node and the weeks they are for.
 
-    ``dose_may_wait``: a movement needs no dose here (in a timed circuit, in a warm-up). ``week``: the one
-    that is read, of ``weeks``; ``there``: the weeks in which what is read now takes place. ``tables``: values
-    by week that were read already, by the identity of their node and the weeks they were read for.
+    ``schemes``: dose lines by their folded name, one a week. ``dose_may_wait``: a movement needs no dose here
+    (in a timed circuit, in a warm-up). ``week``: the one that is read, of ``weeks``; ``there``: the weeks in
+    which what is read now takes place.
     """
 
     found: Gathering
     habits: Habits
+    tables: dict[tuple[int, tuple[int, ...]], tuple[Value, ...]]
     schemes: Mapping[str, tuple[Value, ...]] = MappingProxyType({})
     dose_may_wait: bool = False
     week: int = 1
     weeks: int = 1
     there: tuple[int, ...] = (1,)
-    tables: dict[tuple[int, tuple[int, ...]], tuple[Value, ...]] | None = None
 
     def inside(self, member: Member) -> "House":
         """The same house for the members of a group."""

@@ -108,7 +108,7 @@ def _weeks(root: Pairs, files: Files) -> tuple[Week, ...]:
     values["own_movements"], values["unread_movements"] = read_own(values.pop("own_movements", None), files)
     values["squad"] = read_squad(values.pop("squad", None), files)
     values["gym"] = read_gym(values.pop("gym", None), files, values.get("unit"))
-    house = House(found, _habits(values), weeks=weeks, there=tuple(range(1, weeks + 1)), tables={})
+    house = House(found, _habits(values), {}, weeks=weeks, there=tuple(range(1, weeks + 1)))
     house = house._replace(schemes=read_schemes(values.pop("schemes", None), house))
     lighter = read_lighter(values.pop("lighter_weeks", None), house)
     turns = read_turns(read, found)
