@@ -19,6 +19,9 @@ app = typer.Typer(
 )
 
 AnyFile = Annotated[Path, typer.Argument(metavar="FILE", help="A plan, squad, gym or record file (YAML).")]
+Week = Annotated[
+    int | None, typer.Option("--week", metavar="N", help="Which week of a plan of several weeks.")
+]
 PlanFile = Annotated[Path, typer.Argument(metavar="FILE", help="A plan file (YAML).")]
 
 
@@ -59,13 +62,22 @@ def _checked(file: Path, *, only_plans: bool = False) -> "Checked":
     return check_one(str(file), _plan_text(file), partial(read_beside, file))
 
 
+def _week_of(weeks: int, named: int | None, file: Path) -> int:
+    """The week that is asked for, or the end of the command when the plan has no such week or several."""
+    if named is None and weeks > 1:
+        _stop(f"{file} has {weeks} weeks; say which one, from --week 1 to --week {weeks}")
+    if named is not None and not 1 <= named <= weeks:
+        _stop(f"{file} has no week {named}: it has {'one week' if weeks == 1 else f'{weeks} weeks'}")
+    return named or 1
+
+
 def _movements(plan: Path | None, athlete: str | None) -> "Sized":
     """The library, with a plan's own movements and at the size of one of its athletes."""
     from functools import partial
 
     from setwright.files import read_beside
     from setwright.library.table import library
-    from setwright.model.reader import read_week
+    from setwright.model.reader import read_block
     from setwright.own.body import NoSuchBody
     from setwright.own.plan import NotToSize, Sized, sized_library
 
@@ -73,7 +85,7 @@ def _movements(plan: Path | None, athlete: str | None) -> "Sized":
         if athlete is not None:
             _stop("--for needs --plan and the plan that the athlete is in")
         return Sized(library(), 1.0, ())
-    read = read_week(str(plan), _plan_text(plan), partial(read_beside, plan))
+    read = read_block(str(plan), _plan_text(plan), partial(read_beside, plan))
     try:
         return sized_library(read, athlete)
     except (NotToSize, NoSuchBody) as stop:
@@ -162,7 +174,7 @@ def check(
 
 
 @app.command(epilog="Example:  setwright read week-3.yaml")
-def read(file: AnyFile) -> None:
+def read(file: AnyFile, week: Week = None) -> None:
     """Say every line of a plan, squad, gym or record back in plain words, with the answers in force."""
     from functools import partial
 
@@ -179,7 +191,9 @@ def read(file: AnyFile) -> None:
         typer.echo(alone_text(alone), nl=False)
         raise typer.Exit(exit_status(alone.findings))
     plan, table = read_plan(str(file), text, partial(read_beside, file))
-    typer.echo(read_text(plan, table), nl=False)
+    if week is not None and plan.weeks:
+        _week_of(len(plan.weeks), week, file)
+    typer.echo(read_text(plan, table, week), nl=False)
     raise typer.Exit(exit_status(plan.findings))
 
 
@@ -234,6 +248,7 @@ def sheet(
     kind: Annotated[Literal["all", "session", "week"], typer.Option(help="Which sheets.")] = "all",
     paper: Annotated[Literal["a4", "letter"], typer.Option(help="The paper they are printed on.")] = "a4",
     out: Annotated[Path, typer.Option(metavar="FOLDER", help="Where the HTML files go.")] = Path("sheets"),
+    week: Week = None,
 ) -> None:
     """Write the sheets of a plan as HTML files to print: session sheets and the week overview."""
     import datetime as dt
@@ -247,10 +262,14 @@ def sheet(
     if any(f.level is Level.error for f in checked.findings):
         typer.echo(terminal.text(checked, colour=_in_colour()), nl=False)
         _stop("no sheet is written while the plan has errors")
-    if checked.week is not None and not checked.week.sessions:
+    number = _week_of(len(checked.weeks), week, file)
+    checked = checked.only(number)
+    if checked.week is None or not checked.week.sessions:
         from setwright.report.stages import left_out
 
-        _stop(f"no session is in force, so no sheet is written: {'; '.join(left_out(checked.week))}")
+        if checked.week is not None and (held := "; ".join(left_out(checked.week))):
+            _stop(f"no session is in force, so no sheet is written: {held}")
+        _stop(f"{file}: there is no training in week {number}, so nothing to print")
     for one in ("session", "week") if kind == "all" else (kind,):
         target = out / sheet_name(checked, one, paper)
         try:

@@ -3,7 +3,7 @@
 import pytest
 
 from setwright.model.people import Squad
-from setwright.model.reader import WeekRead
+from setwright.model.reader import BlockRead
 from setwright.model.room import Band, BandPull, Cable, Gym, Heights, Stock
 from tests.reading.plans import read
 
@@ -156,7 +156,7 @@ def test_keys_underneath_are_the_same() -> None:
 
 
 def test_findings_of_a_squad_file_carry_its_name() -> None:
-    result: WeekRead = read(f"plan: A\nsquad: ../s.yaml\n{WORK}", {"../s.yaml": "squad: S\nunits: kg\n"})
+    result: BlockRead = read(f"plan: A\nsquad: ../s.yaml\n{WORK}", {"../s.yaml": "squad: S\nunits: kg\n"})
     (finding,) = result.findings
     assert (finding.place.file, finding.place.line, finding.where) == ("../s.yaml", 2, "the squad")
     assert set(result.sources) == {"week.yaml", "../s.yaml"}

@@ -89,7 +89,8 @@ def test_the_last_stage_that_is_open_is_in_force(
 ) -> None:
     one = week(signed(*names))
     every = sorted((*one.sessions, *one.held_back), key=lambda session: session.place)
-    assert days(in_force(one.model_copy(update={"sessions": tuple(every)}), number)) == (there, held)
+    whole = one.model_copy(update={"sessions": tuple(every), "number": number})
+    assert days(in_force(whole)) == (there, held)
 
 
 def test_no_date_opens_a_stage_however_late() -> None:
@@ -128,7 +129,8 @@ def test_at_most_one_stage_is_in_force_and_it_is_signed_off(
         session.model_copy(update={"stage": session.stage.model_copy(update={"text": one.name})})
         for one in stages
     )
-    split = in_force(base.model_copy(update={"stages": stages, "sessions": sessions}), number)
+    whole = base.model_copy(update={"stages": stages, "sessions": sessions, "number": number})
+    split = in_force(whole)
     open_ones = [at for at, (done, earliest) in enumerate(made) if done and (earliest or 1) <= number]
     assert [one.stage.text for one in split.sessions if one.stage] == [str(at) for at in open_ones[-1:]]
     assert len(split.held_back) == len(made) - len(split.sessions)

@@ -1,19 +1,12 @@
 """Which sessions of a week are in force: those of a stage only while it is the current one."""
 
-from typing import Final
-
 from setwright.model.plan import Session, Week
 from setwright.model.stages import current
 
-FIRST_WEEK: Final = 1
 
-
-def in_force(week: Week, number: int = FIRST_WEEK) -> Week:
-    """The week with the sessions of every stage but the current one moved to ``held_back``.
-
-    ``number``: which week of the plan it is.
-    """
-    now = current(week.stages, number)
+def in_force(week: Week) -> Week:
+    """The week with the sessions of every stage but the current one moved to ``held_back``."""
+    now = current(week.stages, week.number)
 
     def holds(session: Session) -> bool:
         return session.stage is None or (now is not None and now.is_called(session.stage.text))

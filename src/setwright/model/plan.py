@@ -55,7 +55,7 @@ class Item(Frozen):
     """One movement with its dose. ``name`` as typed; ``key`` is the library's, from ``library.resolve``.
 
     ``loads`` and ``instead``: those of athletes before those of groups, each person in one of them at most
-    unless a line names them.
+    unless a line names them. ``none``: what is none this week on purpose, by field.
     """
 
     name: str
@@ -67,6 +67,7 @@ class Item(Frozen):
     sides: Sides | None = None
     load: Load | None = None
     loads: tuple[AthleteLoad, ...] = ()
+    none: tuple[str, ...] = ()
     warm_up: WarmUp | None = None
     next: NextTime | None = None
     priority: int = 2
@@ -94,7 +95,7 @@ class Instead(Frozen):
 
 
 class Group(Frozen):
-    """Movements done in turn: a superset, a circuit or a complex. Times in seconds."""
+    """Movements done in turn: superset, circuit or complex. Times in seconds; ``none`` as in an item."""
 
     kind: Literal["superset", "circuit", "complex"]
     place: Place
@@ -108,6 +109,7 @@ class Group(Frozen):
     every_s: float | None = None
     ladder: tuple[int, ...] = ()
     load: Load | None = None
+    none: tuple[str, ...] = ()
     next: NextTime | None = None
     priority: int = 2
     for_: tuple[str, ...] = ()
@@ -213,9 +215,26 @@ class Session(Frozen):
         )
 
 
-class Week(Frozen):
-    """A plan: one week of sessions, or a single session. ``place`` is the ``plan`` key.
+class Lighter(Frozen):
+    """What is done less of in a lighter week; ``load_percent`` is what is left of the load."""
 
+    half_the_sets: bool = False
+    load_percent: float | None = None
+    no_training: bool = False
+
+    @property
+    def text(self) -> str:
+        """What is less, in words: "half the sets and 80 % of the load"."""
+        if self.no_training:
+            return "no training"
+        load = f"{self.load_percent:g} % of the load" if self.load_percent is not None else ""
+        return " and ".join(filter(None, ("half the sets" if self.half_the_sets else "", load)))
+
+
+class Week(Frozen):
+    """One week of a plan, or a single session. ``place`` is the ``plan`` key.
+
+    ``number``: which week it is, of ``of``. Sessions are those of this week, made lighter where ``lighter``.
     ``held_back``: sessions of stages that are not in force (``model.in_force``), never counted or printed.
     ``unread_movements``: names under ``movements:`` that could not be read.
     """
@@ -223,6 +242,9 @@ class Week(Frozen):
     name: str
     place: Place
     sessions: tuple[Session, ...]
+    number: int = 1
+    of: int = 1
+    lighter: Lighter | None = None
     held_back: tuple[Session, ...] = ()
     stages: tuple[Stage, ...] = ()
     starts: dt.date | None = None
@@ -251,3 +273,8 @@ class Week(Frozen):
     allow: tuple[Allowed, ...] = ()
     note: str | None = None
     private_note: str | None = None
+
+    @property
+    def title(self) -> str:
+        """The plan's name, and in a plan of several weeks which one this is."""
+        return self.name if self.of == 1 else f"{self.name}, week {self.number} of {self.of}"

@@ -14,8 +14,8 @@ NOT_READ_YET = TextRule(
     "not-read-yet",
     "a part of the plan language that this version can't read",
     "reading on without it would train something else than what is written",
-    "weeks: 6",
-    "weeks: 1",
+    "plan: A\nwork:\n  - dip: 3 x 8\n    rest:\n      Ann: 2:00",
+    "plan: A\nwork:\n  - dip: 3 x 8\n    rest: 2:00",
 )
 MISSPELT_DAY = TextRule(
     "misspelt-day",
@@ -49,8 +49,8 @@ WRONG_FORM = TextRule(
     "value-in-wrong-form",
     "a list, a text or keys where something else belongs",
     "each key takes one form; another one would be read only in part",
-    "minutes: [60, 45]",
-    "minutes: 60",
+    "place: [hall, pool]",
+    "place: hall",
 )
 OVER_LINES = TextRule(
     "value-over-two-lines",

@@ -3,7 +3,15 @@
 from collections.abc import Mapping
 from typing import Final
 
-from setwright.reading import file_rules, gym_rules, key_rules, next_rules, questions, record_questions
+from setwright.reading import (
+    file_rules,
+    gym_rules,
+    key_rules,
+    next_rules,
+    questions,
+    record_questions,
+    week_rules,
+)
 from setwright.reading.faults import TextRule
 
 TEXT_RULES: Final[Mapping[str, TextRule]] = {
@@ -12,6 +20,7 @@ TEXT_RULES: Final[Mapping[str, TextRule]] = {
         *file_rules.RULES,
         *key_rules.RULES,
         *gym_rules.RULES,
+        *week_rules.RULES,
         *next_rules.RULES,
         *questions.TEXT_RULES,
         *record_questions.RULES,

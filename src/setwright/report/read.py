@@ -1,16 +1,17 @@
 """A plan said back: every line in plain words, and what holds where nothing was written."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 
 from setwright.findings import in_order
 from setwright.library.table import Library, library
 from setwright.model.next import typed_next
 from setwright.model.people import Athlete, Limit, Squad
 from setwright.model.plan import Week
-from setwright.model.reader import WeekRead
+from setwright.model.reader import BlockRead
 from setwright.model.reader.alone import FileRead
 from setwright.model.room import Gym
 from setwright.reading.habits import Habits
+from setwright.report.read_block import session_blocks
 from setwright.report.read_gym import gym_lines
 from setwright.report.read_own import own_lines
 from setwright.report.read_record import record_blocks
@@ -19,13 +20,14 @@ from setwright.report.stages import stage_lines, stage_of
 from setwright.report.wrapping import plain, wrapped
 
 
-def read_text(read: WeekRead, table: Library | None = None) -> str:
+def read_text(read: BlockRead, table: Library | None = None, week: int | None = None) -> str:
     """What was read, for the coach to compare with what was meant; ends with a line end.
 
     The top of the plan, its people, room and own movements, then session by session, then what could not be
-    read. ``table``: the library of the plan; the shipped one when None.
+    read. ``table``: the library of the plan; the shipped one when None. ``week``: only this one of a block.
     """
-    blocks = [] if read.week is None else list(_week(read.week, table or library()))
+    weeks = tuple(one for one in read.weeks if week in (None, one.number))
+    blocks = list(_weeks(weeks, table or library())) if weeks else []
     blocks += _faults(read)
     return "\n\n".join(blocks) + "\n"
 
@@ -43,8 +45,10 @@ def alone_text(read: FileRead) -> str:
     return "\n\n".join(blocks) + "\n"
 
 
-def _week(week: Week, table: Library) -> Iterator[str]:
-    yield _block(f"{week.name}: what holds for the whole plan", _in_force(week))
+def _weeks(weeks: Sequence[Week], table: Library) -> Iterator[str]:
+    week = weeks[0]
+    title = week.title if len(weeks) == 1 else week.name
+    yield _block(f"{title}: what holds for the whole plan", [*_in_force(week), *_number_of_weeks(weeks)])
     if week.squad is not None:
         yield _squad(week.squad)
     if week.gym is not None:
@@ -52,10 +56,23 @@ def _week(week: Week, table: Library) -> Iterator[str]:
     if week.own_movements:
         yield _block("Movements of your own", own_lines(week.own_movements, table))
     habits = Habits(unit=week.unit, dose_order=week.dose_order, percent_of=week.percent_of, sides=week.sides)
-    for session in sorted((*week.sessions, *week.held_back), key=lambda one: one.place):
-        stage = stage_of(session, week)
-        lines = session_lines(session, habits, table)
-        yield _block(session_head(session), [*([stage] if stage else ()), *lines])
+    if len(weeks) > 1:
+        yield from (_block(head, lines) for head, lines in session_blocks(weeks, habits, table))
+    else:
+        for session in sorted((*week.sessions, *week.held_back), key=lambda one: one.place):
+            stage = stage_of(session, week)
+            lines = session_lines(session, habits, table)
+            yield _block(session_head(session), [*([stage] if stage else ()), *lines])
+
+
+def _number_of_weeks(weeks: Sequence[Week]) -> Iterator[str]:
+    if len(weeks) > 1:
+        yield f"weeks: {len(weeks)}"
+    for week in weeks:
+        if week.lighter:
+            yield f"week {week.number}: {week.lighter.text}, applied to all that follows"
+        elif not week.sessions:
+            yield f"week {week.number}: no session"
 
 
 def _unwritten_aim(week: Week) -> str:
@@ -161,7 +178,7 @@ def _limit(limit: Limit) -> str:
     return f"{what} until {limit.until}"
 
 
-def _faults(read: WeekRead | FileRead) -> Iterator[str]:
+def _faults(read: BlockRead | FileRead) -> Iterator[str]:
     if not read.findings:
         return
     lines = ["Also" if read.complete else "Could not be read as written"]

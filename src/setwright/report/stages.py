@@ -2,7 +2,6 @@
 
 from collections.abc import Iterator
 
-from setwright.model.in_force import FIRST_WEEK
 from setwright.model.plan import Session, Week
 from setwright.model.stages import Stage, current
 
@@ -40,8 +39,8 @@ def _why(week: Week, stage: Stage) -> str:
     """Why a stage is not the current one."""
     if stage.signed_off is None:
         return "not signed off"
-    now = current(week.stages, FIRST_WEEK)
-    if now is None or not stage.is_open(FIRST_WEEK):
+    now = current(week.stages, week.number)
+    if now is None or not stage.is_open(week.number):
         return f"signed off, but not before week {stage.earliest}"
     return f"over since the later stage {now.name} is signed off"
 

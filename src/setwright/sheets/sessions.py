@@ -30,15 +30,16 @@ def session_sheets(week: Week, mark: str, table: Library | None = None) -> tuple
 
 
 def session_date(week: Week, session: Session) -> dt.date | None:
-    """The date of a session: its own, else the first of its day from the start of the plan."""
+    """The date of a session: its own, else its day in the week that the plan has come to since its start."""
     if session.date or not (week.starts and session.day):
         return session.date
-    return week.starts + dt.timedelta(days=(DAYS.index(session.day) - week.starts.weekday()) % len(DAYS))
+    first = (DAYS.index(session.day) - week.starts.weekday()) % len(DAYS)
+    return week.starts + dt.timedelta(days=first, weeks=week.number - 1)
 
 
 def session_title(week: Week, session: Session) -> str:
-    """What stands largest after the name: the session's name, else its day, else the plan's name."""
-    return session.name or session.day or week.name
+    """What stands largest after the name: the session's name, else its day, else the plan's name and week."""
+    return session.name or session.day or week.title
 
 
 def _athletes(week: Week) -> tuple[Athlete | None, ...]:
@@ -106,8 +107,8 @@ def _when(week: Week, session: Session) -> Iterator[str]:
     place = [part for part in (session.where, minutes) if part]
     if place:
         yield ", ".join(place)
-    if session_title(week, session) != week.name:
-        yield week.name
+    if session_title(week, session) != week.title:
+        yield week.title
     if session.days_to_match is not None:
         yield words.days_to_match(session.days_to_match)
 

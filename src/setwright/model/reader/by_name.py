@@ -1,14 +1,14 @@
 """Values by athlete: a load of their own, and what they do instead, under a name or a group of the squad."""
 
-import re
 from collections.abc import Callable, Mapping
-from typing import Final, NamedTuple
+from typing import NamedTuple
 
 from setwright.model.own import Word
 from setwright.model.people import Squad
 from setwright.model.plan import AthleteLoad, Group, Instead, Item
+from setwright.model.reader.by_week import by_week
 from setwright.model.reader.house import House
-from setwright.model.reader.keys import fold, pairs_of
+from setwright.model.reader.keys import pairs_of
 from setwright.reading import fields
 from setwright.reading import key_rules as rules
 from setwright.reading.dose import Dose
@@ -17,9 +17,6 @@ from setwright.reading.keys import read_load
 from setwright.reading.merging import uneven
 from setwright.reading.nearest import nearest
 from setwright.reading.nodes import Listing, Node, Pairs, Scalar
-
-WEEK: Final = re.compile(r"weeks? \d")
-"""The beginning of a folded key that holds a value of some weeks."""
 
 
 class _Named(NamedTuple):
@@ -38,15 +35,13 @@ def people_of(squad: Squad | None) -> dict[str, tuple[str, ...]]:
 
 
 def is_by_name(node: Node | None) -> bool:
-    """Whether a value stands under names, one of them at least: not all its keys are weeks."""
-    return isinstance(node, Pairs) and not all(WEEK.match(fold(key.text)) for key, _ in node.pairs)
+    """Whether a value stands under names and not under weeks."""
+    return isinstance(node, Pairs) and not by_week(node)
 
 
-def read_loads(
-    node: Node, dose: Dose | None, house: House, one_value: Callable[[Scalar, Node, House], Scalar | None]
-) -> tuple[AthleteLoad, ...]:
-    """The loads of a line by athlete; ``one_value`` reads what stands under each name."""
-    loads = (_load(named, dose, house, one_value) for named in _named(node, "a load", house))
+def read_loads(node: Node, dose: Dose | None, house: House) -> tuple[AthleteLoad, ...]:
+    """The loads of a line by athlete."""
+    loads = (_load(named, dose, house) for named in _named(node, "a load", house))
     return tuple(load for load in loads if load)
 
 
@@ -80,13 +75,9 @@ def _is_meant(athlete: str, entry: Item | Group, house: House) -> bool:
 def _named(node: Node, what: str, house: House) -> list[_Named]:
     """The values under names that the squad knows, those of athletes first; the rest is said."""
     pairs = pairs_of(node, house.found, f"a name with {what}")
-    weeks = [key for key, _ in pairs if WEEK.match(fold(key.text))]
-    if weeks:
-        change = "keep the names, and write this week's value behind each"
-        house.found.say(rules.WRONG_FORM, weeks[0].place, "weeks and names stand side by side", change)
     known: dict[str, _Named] = {}
     for key, value in pairs:
-        who = None if key in weeks else _who(key, house)
+        who = _who(key, house)
         if who is not None:
             known.setdefault(who, _Named(who, key, value))
     _one_each(known, house)
@@ -127,18 +118,13 @@ def _one_each(known: Mapping[str, _Named], house: House) -> None:
                 house.found.say(DOUBLE_KEY, known[who].key.place, message, change)
 
 
-def _load(
-    named: _Named,
-    dose: Dose | None,
-    house: House,
-    one_value: Callable[[Scalar, Node, House], Scalar | None],
-) -> AthleteLoad | None:
+def _load(named: _Named, dose: Dose | None, house: House) -> AthleteLoad | None:
     who, key, value = named
     if isinstance(value, Scalar) and value.is_empty:
         change = f"write `{who}: 45 kg`, or `{who}: none` for no load on purpose"
         house.found.say(rules.WRONG_FORM, key.place, f"no load is written for {who}", change)
         return None
-    typed = one_value(key, value, house)
+    typed = fields.word(value, house.found)
     if typed is None:
         return None
     if typed.text.casefold() == "none":
