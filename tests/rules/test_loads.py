@@ -192,13 +192,15 @@ def test_below_the_bar_names_what_to_do_here() -> None:
     assert finding.why == "the bar alone is 5 kg or 33.3 % more than 15 kg, and nothing can be taken off it"
     assert (
         finding.change
-        == "do flat dumbbell bench press instead, or list a bar of at most 15 kg where there is one"
+        == "do flat dumbbell bench press instead, or take a bar of at most 15 kg and list it under `bars:` in the gym file"
     )
 
 
 def test_without_anything_easier_a_lighter_bar_is_asked_for() -> None:
     bars = "gym:\n  bars:\n    20 kg: 1\n"
-    assert change("back squat: 3 x 8 at 15 kg", bars).startswith("list a bar of at most 15 kg")
+    assert change("back squat: 3 x 8 at 15 kg", bars).startswith(
+        "write a lighter movement that needs no bar, or take a bar of at most 15 kg"
+    )
 
 
 def test_a_lighter_bar_serves_where_it_is_there() -> None:

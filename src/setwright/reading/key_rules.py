@@ -182,7 +182,7 @@ OWN_NOT_SCORED = TextRule(
 )
 UNKNOWN_ATHLETE = TextRule(
     "unknown-athlete",
-    "a load or a movement for somebody who is neither an athlete nor a group of the squad",
+    "a line, a load or a movement for somebody who is neither an athlete nor a group of the squad",
     "it would reach nobody, and whoever was meant would do the line of the others",
     "sessions:\n  - work:\n      - dip: 3 x 8\n        instead:\n          Pelle: push-up\n"
     "squad:\n  athletes:\n    - name: Pell",

@@ -54,10 +54,11 @@ def _fault(case: Case, work: Work, light: "list[Carried]") -> Fault:
 
 def _instead(case: Case, work: Work, least: str) -> str:
     """An easier movement that this gym has, and the bar that would do."""
-    bar = f"list a bar of at most {least} where there is one"
+    bar = f"take a bar of at most {least} and list it under `bars:` in the gym file"
+    other = "write a lighter movement that needs no bar"
     at_hand = {movement["key"]: movement["name"] for movement in case.means.movements}
     easier = [at_hand[key] for key in work.movement["easier"] if key in at_hand]
-    return f"do {easier[0]} instead, or {bar}" if easier else bar
+    return f"do {easier[0]} instead, or {bar}" if easier else f"{other}, or {bar}"
 
 
 RULE = Rule(

@@ -53,6 +53,13 @@ def read_instead(
     return tuple(instead for instead in every if instead)
 
 
+def called(typed: tuple[Scalar, ...], house: House) -> tuple[str, ...]:
+    """Names under ``for`` and ``not for``, spelt as in the squad; those that nobody goes by are said."""
+    if not house.people:
+        return tuple(name.text for name in typed)
+    return tuple(who for name in typed if (who := _who(name, house)))
+
+
 def check_meant(item: Item, entry: Item | Group, house: House) -> None:
     """Say who has a load or a movement of their own in a line that is not for them.
 

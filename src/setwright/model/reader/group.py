@@ -5,7 +5,7 @@ from typing import Any, Final
 
 from setwright.model.plan import Group, Item
 from setwright.model.reader import by_week
-from setwright.model.reader.by_name import check_meant
+from setwright.model.reader.by_name import called, check_meant
 from setwright.model.reader.house import Absent, House, Value
 from setwright.model.reader.item import GROUP_WORDS, no_rest, read_item
 from setwright.model.reader.item import KEYS as ITEM_KEYS
@@ -103,6 +103,7 @@ def read_group(node: Pairs, house: House) -> Group | None:
         house.found.say(rules.NO_WORK, word.place, f"the {kind} has no list of movements", change)
     rest = no_rest(_this_week("rest", read, here))
     load = _this_week("load", read, here) if _may_have_load(kind, read, here) else None
+    values |= {field: called(values[field], here) for field in ("for_", "not_for") if field in values}
     values |= {
         "rest": _rest(rest, here),
         "between_moves": _rest(_on_one_line(values.pop("between_moves", None), here), here),

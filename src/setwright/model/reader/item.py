@@ -7,7 +7,7 @@ from typing import Any, Final, NamedTuple
 from setwright.findings import Finding
 from setwright.model.plan import Item
 from setwright.model.reader import by_week
-from setwright.model.reader.by_name import check_meant, is_by_name, read_instead, read_loads
+from setwright.model.reader.by_name import called, check_meant, is_by_name, read_instead, read_loads
 from setwright.model.reader.dose_lines import dose_lines, dose_of
 from setwright.model.reader.house import Absent, House, Value
 from setwright.model.reader.keys import (
@@ -45,8 +45,8 @@ KEYS: Final[Table] = {
     "warm up": Key("warm_up", raw),
     "next": Key("next", read_next),
     "priority": Key("priority", fields.whole(1, 3)),
-    "for": Key("for_", fields.names),
-    "not for": Key("not_for", fields.names),
+    "for": Key("for_", fields.placed_names),
+    "not for": Key("not_for", fields.placed_names),
     "instead": Key("instead", raw),
     "only in": Key("only_in", raw),
     "kit": Key("kit", fields.names),
@@ -162,6 +162,7 @@ def _item(name: Scalar, read: Keys, house: House) -> Item | None:
     dose = dose_of(lines[here.week - 1], here)
     if is_by_name(values.get("load")):
         values["loads"] = read_loads(values.pop("load"), dose, here)
+    values |= {field: called(values[field], here) for field in ("for_", "not_for") if field in values}
     if "instead" in values:
         values["instead"] = read_instead(values["instead"], here, _instead_line)
     said = {field: _below(field, values.pop(field, None), read, here) for field in _HOW}
