@@ -192,7 +192,8 @@ def test_below_the_bar_names_what_to_do_here() -> None:
     assert finding.why == "the bar alone is 5 kg or 33.3 % more than 15 kg, and nothing can be taken off it"
     assert (
         finding.change
-        == "do flat dumbbell bench press instead, or take a bar of at most 15 kg and list it under `bars:` in the gym file"
+        == "do flat dumbbell bench press instead, or take a bar of at most 15 kg and list it under `bars:` "
+        "in the gym file"
     )
 
 
