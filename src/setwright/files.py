@@ -2,6 +2,7 @@
 
 import codecs
 import os
+import re
 import tempfile
 from pathlib import Path
 
@@ -14,6 +15,7 @@ DOCUMENTS = (b"PK\x03\x04", b"%PDF", b"\xd0\xcf\x11\xe0", b"\x89PNG", b"\xff\xd8
 UTF_32 = (b"\xff\xfe\0\0", b"\0\0\xfe\xff")
 EMPTY_BYTES = 0.25
 """Share of empty bytes from which bytes are UTF-16 and not UTF-8 (choice: half of Latin text in UTF-16)."""
+_FIRST_KEYS = re.compile("^(?:plan|record):", re.MULTILINE)
 
 
 class CannotRun(Exception):
@@ -83,19 +85,21 @@ def _not_text(raw: bytes, at: int, name: str, *, marked: bool) -> str:
 
 
 def plans_in(path: Path) -> list[Path]:
-    """The plans of a folder by name (YAML files with a line that starts with "plan:"); a file is itself.
+    """The plans and records of a folder by name: YAML files with a line "plan:" or "record:".
+
+    A file is itself. Squads and gyms are read with the plans that name them.
 
     Raises: CannotRun when the folder may not be looked into.
     """
     if not os.path.isdir(path):  # noqa: PTH112  # unlike Path.is_dir it answers for names no file can have
         return [path]
-    return [one for one in yaml_in(path) if _may_be_plan(one)]
+    return [one for one in yaml_in(path) if _may_be_checked(one)]
 
 
-def _may_be_plan(path: Path) -> bool:
-    """Whether a line of a file starts with "plan:", or nobody can tell: then the check says why."""
+def _may_be_checked(path: Path) -> bool:
+    """Whether a file is a plan or a record, or nobody can tell: then the check says why."""
     try:
-        return "\nplan:" in "\n" + read_text(path)
+        return _FIRST_KEYS.search(read_text(path)) is not None
     except CannotRun:
         return True
 

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable, Mapping, Sequence
 from pathlib import Path
 from typing import Final, NamedTuple
 
-from setwright.checked import Checked, check_plan
+from setwright.checked import Checked, check_file
 from setwright.files import CannotRun, plans_in, read_beside, read_text, yaml_in
 from setwright.report.wrapping import WIDTH, plain
 
@@ -105,7 +105,7 @@ class Watched:
             return read_beside(plan, name)
 
         try:
-            return _Seen(self._say(check_plan(str(plan), read_text(plan), beside)), marks)
+            return _Seen(self._say(check_file(str(plan), read_text(plan), beside)), marks)
         except CannotRun as stop:
             return _Seen(f"{stop}\n", marks)
 

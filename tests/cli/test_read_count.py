@@ -7,6 +7,7 @@ from typer.testing import CliRunner
 
 from setwright.cli import app
 
+BLOCK = Path(__file__).parents[2] / "examples/skerrow-bay/block.yaml"
 TOP = """\
 plan: Counted
 unit: kg
@@ -202,3 +203,14 @@ def test_without_count_nothing_is_counted(tmp_path: Path) -> None:
     output = CliRunner().invoke(app, ["read", str(plan)]).output
     assert "hard" not in output
     assert "=" not in output
+
+
+def test_a_block_is_counted_week_by_week_or_one_week_alone() -> None:
+    block = str(BLOCK)
+    every = CliRunner().invoke(app, ["read", block, "--count"]).output
+    weeks = [line for line in every.splitlines() if line.startswith("Week ")]
+    assert weeks == ["Week 1", "Week 2", "Week 3", "Week 4"]
+    assert every.count("The week, counted") == 4
+    fourth = CliRunner().invoke(app, ["read", block, "--count", "--week", "4"]).output
+    assert fourth.count("The week, counted") == 1
+    assert "  = The session: 8 sets, 8 hard; 25.4 minutes" in fourth

@@ -1,4 +1,4 @@
-"""The texts that are garbled: the examples, every rule's plans, every text rule's lines, squads and gyms."""
+"""The texts that are garbled: examples, plans of the rules, lines of the text rules, records, squads, gyms."""
 
 from functools import cache
 from pathlib import Path
@@ -8,7 +8,8 @@ from setwright.reading.text_rules import TEXT_RULES
 from setwright.reading.vocabulary import VOCABULARY
 from setwright.rules import EVERY_RULE
 from tests.model.test_people_and_room import GYM, SQUAD
-from tests.model.test_reader import FULL
+from tests.model.test_reader import FULL, REUSED
+from tests.model.test_record import PAPER
 from tests.reading.plans import whole_plan
 
 ROOT = Path(__file__).parents[2]
@@ -36,7 +37,10 @@ WORDS = (
     "time: 12:00", "ladder: 1 to 10", "rest:", "load:", "effort:", "warm-up:", "allow:", "note:",
     "aim: size", "focus: [chest]", "unit: kg", "squad:", "gym:", "movements:", "limits:", "until:",
     "avoid:", "no: [overhead]", "athletes:", "maxes:", "bands:", "bars:", "plates per rack:", "cables:",
-    "muscles:", "path:", "dip", "push-up",
+    "muscles:", "path:", "dip", "push-up", "week 1:", "weeks 2-3:", "same", "as week 1", "none", "stop",
+    "lighter weeks:", "training days:", "rotate: [A, B]", "only in: week 2", "like: Monday", "leave out:",
+    "swap:", "change:", "add:", "instead:", "for:", "not for:", "stages:", "stage:", "enter when:",
+    "signed off:", "next:", "last week:", "sets a week:", "record:", "done:", "not done", "instead of:",
 )  # fmt: skip
 """Words of the language, of the dose line and of keys."""
 
@@ -62,14 +66,15 @@ class Seeds(NamedTuple):
 def seeds() -> Seeds:
     """Every text of the project that is a plan, a squad or a gym."""
     crew = EXAMPLES / "skerrow-bay"
-    weeks = (*crew.glob("week*.yaml"), *(ROOT / "tests/rules/weeks").glob("*.yaml"))
-    plans = [path.read_text(encoding="utf-8") for path in sorted(weeks)]
+    beside = [crew / "squad.yaml", crew / "gym.yaml"]
+    weeks = {*crew.glob("*.yaml"), *(ROOT / "tests/rules/weeks").glob("*.yaml")} - {*beside}
+    plans = [PAPER, REUSED, *(path.read_text(encoding="utf-8") for path in sorted(weeks))]
     plans += [text for rule in EVERY_RULE for text in (rule.bad, rule.good)]
     lines = [whole_plan(text) for rule in TEXT_RULES.values() for text in (rule.bad, rule.good)]
     own = [text for text in (*plans, *lines) if "movements:" in text]
     return Seeds(
         plans=(FULL, *(text for text in (*plans, *lines) if text not in own)),
         slow=((EXAMPLES / "own-movements/week.yaml").read_text(encoding="utf-8"), *own),
-        squads=(SQUAD, (crew / "squad.yaml").read_text(encoding="utf-8")),
-        gyms=(GYM, (crew / "gym.yaml").read_text(encoding="utf-8")),
+        squads=(SQUAD, beside[0].read_text(encoding="utf-8")),
+        gyms=(GYM, beside[1].read_text(encoding="utf-8")),
     )

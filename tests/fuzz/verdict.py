@@ -6,13 +6,13 @@ import signal
 from collections.abc import Iterator
 from contextlib import contextmanager
 
-from setwright.checked import Checked, check_plan
+from setwright.checked import Checked, check_file
 from setwright.files import CannotRun, decode
 from setwright.findings import Finding, Level
 from setwright.own.plan import read_plan
 from setwright.places import Place, Source
 from setwright.report.machine import github, json_text, short
-from setwright.report.read import read_text
+from setwright.report.read import alone_text, read_text
 from setwright.report.terminal import text
 from setwright.sheets import sheet_html
 from tests.fuzz.seeds import NAMES, Input
@@ -47,7 +47,7 @@ def fault(one: Input, *, printed: bool) -> str | None:
 def _checked(one: Input) -> Checked | None:
     """The check, or None when the plan is no text that can be read."""
     try:
-        return check_plan(PLAN, decode(one.plan, PLAN), _Beside(one))
+        return check_file(PLAN, decode(one.plan, PLAN), _Beside(one))
     except CannotRun as stop:
         if "\n" in str(stop) or not str(stop).startswith(PLAN):
             raise AssertionError(f"not one sentence about the file: {stop}") from stop
@@ -99,7 +99,7 @@ def _wrong_output(checked: Checked, one: Input) -> Iterator[str]:
         "text": text(checked, colour=False),
         "short": short(checked),
         "github": github(checked),
-        "read": read_text(*read_plan(PLAN, decode(one.plan, PLAN), _Beside(one)), count=True),
+        "read": _read_back(checked, decode(one.plan, PLAN), _Beside(one)),
     }
     yield from (f"{form} could move the cursor" for form, said in told.items() if _moves_the_cursor(said))
     for form in ("short", "github"):
@@ -107,11 +107,17 @@ def _wrong_output(checked: Checked, one: Input) -> Iterator[str]:
             yield f"{form} is not one line a finding"
     if checked.week and all(finding.level < Level.error for finding in checked.findings):
         for kind in ("session", "week"):
-            if not sheet_html(checked, kind=kind, paper="a4", printed=PRINTED).endswith("</html>\n"):
+            if not sheet_html(checked.only(1), kind=kind, paper="a4", printed=PRINTED).endswith("</html>\n"):
                 yield f"the {kind} sheet is not whole"
     report = json.loads(json_text([checked]))
     if len(report["findings"]) != len(checked.findings):
         yield "the JSON holds another number of findings"
+
+
+def _read_back(checked: Checked, text: str, beside: "_Beside") -> str:
+    if checked.alone is not None:
+        return alone_text(checked.alone)
+    return read_text(*read_plan(PLAN, text, beside), count=True)
 
 
 def _moves_the_cursor(said: str) -> bool:

@@ -6,8 +6,8 @@ from hypothesis import strategies as st
 
 from setwright.files import decode
 from setwright.model.people import Squad
-from setwright.model.reader import WeekRead, read_week
-from setwright.model.room import Band, Cable, Gym, Stock
+from setwright.model.reader import BlockRead, read_block
+from setwright.model.room import Band, BandPull, Cable, Gym, Heights, Stock
 from tests.reading.plans import read
 
 WORK = "work:\n  - dip: 3 x 8\n"
@@ -127,11 +127,19 @@ def test_a_gym() -> None:
     assert read_gym.plates == (Stock(low=2.5, high=2.5, unit="kg", number=2, pairs=True),)
     assert not read_gym.plates_per_rack
     assert read_gym.dumbbells == (Stock(low=4, high=32, step=2, unit="kg", number=1, pairs=True),)
-    assert read_gym.cables[0] == Cable(name="twin tower")
-    assert read_gym.cables[1].number == 2
+    assert read_gym.cables == (
+        Cable(name="twin tower"),
+        Cable(
+            name="tower",
+            number=2,
+            heights=Heights(at_m=(0, 2.1), between=True),
+            stack=(Stock(low=5, high=90, step=5, unit="kg"),),
+            pulley=2,
+        ),
+    )
     assert read_gym.bands == (
-        Band(name="Red", pull="60 N at 2 m", number=4),
-        Band(name="green", pull="110 N at 2 m"),
+        Band(name="Red", pulls=(BandPull(newton=60, at_m=2),), written="60 N at 2 m", number=4),
+        Band(name="green", pulls=(BandPull(newton=110, at_m=2),), written="110 N at 2 m"),
         Band(name="blue"),
     )
     assert read_gym.stations == {"dip bars": 1, "pull-up bar": 1}
@@ -151,7 +159,7 @@ def test_keys_underneath_are_the_same() -> None:
 
 
 def test_findings_of_a_squad_file_carry_its_name() -> None:
-    result: WeekRead = read(f"plan: A\nsquad: ../s.yaml\n{WORK}", {"../s.yaml": "squad: S\nunits: kg\n"})
+    result: BlockRead = read(f"plan: A\nsquad: ../s.yaml\n{WORK}", {"../s.yaml": "squad: S\nunits: kg\n"})
     (finding,) = result.findings
     assert (finding.place.file, finding.place.line, finding.where) == ("../s.yaml", 2, "the squad")
     assert set(result.sources) == {"week.yaml", "../s.yaml"}
@@ -216,7 +224,7 @@ def test_each_fault_in_a_squad_is_one_finding(text: str, rule: str) -> None:
         ("cables:\n  - [a]", "name-missing"),
         ("cables:\n  - name: a\n    colour: red", "unknown-key"),
         ("stations:\n  dip bars: some", "number-expected"),
-        ("bands:\n  red: [60]", "value-in-wrong-form"),
+        ("bands:\n  red: [60]", "band-pull-not-readable"),
         ("spotter: perhaps", "not-one-of-the-words"),
     ],
 )
@@ -244,7 +252,7 @@ def test_a_file_that_is_no_text_is_said_with_its_line() -> None:
         return decode("squad: Hall\nathletes:\n  - name: Zoë\n".encode("cp1252"), name)
 
     plan = "plan: A\nsquad: squad.yaml\nwork:\n  - dip: 3 x 8\n"
-    (finding,) = read_week("week.yaml", plan, beside).findings
+    (finding,) = read_block("week.yaml", plan, beside).findings
     assert finding.rule == "file-not-found"
     assert finding.message.startswith(
         "squad: squad.yaml, line 3: not UTF-8 text; it looks like an 8-bit file"

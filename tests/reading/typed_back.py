@@ -172,5 +172,14 @@ def _last(last: SetWork, base: SetWork) -> list[str]:
     own += [f"at {load(last.load)}"] if last.load and last.load != base.load else []
     own += [efforts([last.effort])] if last.effort and last.effort != base.effort else []
     own += list(map(_drop, last.drops)) if last.drops != base.drops else []
-    own = own or [efforts([last.effort]) if last.effort else _amount(last.amount)]
+    own = own or _same_again(last)
     return [f"last set {own[0]}", *own[1:]]
+
+
+def _same_again(last: SetWork) -> list[str]:
+    """A last set that was typed and is like the others: a word that changes none of it."""
+    if last.effort:
+        return [efforts([last.effort])]
+    if last.load:
+        return [f"at {load(last.load)}"]
+    return list(map(_drop, last.drops)) or [_amount(last.amount)]
