@@ -1,4 +1,4 @@
-"""The texts that are garbled: examples, plans of the rules, lines of the text rules, records, squads, gyms."""
+"""The texts that are garbled: examples, plans of rules, lines of text rules, records, squads and gyms."""
 
 from functools import cache
 from pathlib import Path
