@@ -37,7 +37,7 @@ PAIR = "  - superset:\n      - push-up: 3 x 10 at 2 RIR\n      - bench pull: 3 x
         ),
         (
             "  - circuit:\n      - push-up:\n      - goblet squat:\n    rounds: 2\n    each: 40 s\n",
-            60 + 160 + 20 + 120,
+            60 + 160 + 40 + 120,
         ),
         (
             "  - circuit:\n      - push-up: rung\n      - goblet squat: rung\n    ladder: 1 to 3\n",

@@ -55,6 +55,7 @@ def _warm_up_seconds(item: Item) -> float:
 
 
 def _group_seconds(group: Group, counts: Counts) -> float:
+    """By the plan language; in a circuit with ``each`` everybody moves on after the last move too."""
     warm_up = sum(_warm_up_seconds(item) for item in group.items)
     if group.time_s is not None:
         return warm_up + group.time_s
@@ -63,7 +64,8 @@ def _group_seconds(group: Group, counts: Counts) -> float:
     if group.every_s is not None:
         return warm_up + rounds * group.every_s
     moves = sum(_move_seconds(group, c) for c in counted)
-    swaps = rounds * (len(group.items) - 1) * _seconds(group.between_moves, SWAP_S)
+    changes = len(group.items) - (group.each_s is None)
+    swaps = rounds * changes * _seconds(group.between_moves, SWAP_S)
     return warm_up + moves + swaps + (rounds - 1) * _seconds(group.rest, REST_S)
 
 
