@@ -2,7 +2,8 @@
 
 ``rule`` holds what they share, ``aims`` what the week is for and the levels that follow, ``means`` and
 ``stations`` what gym and athletes leave to propose, ``cures`` the proposals, ``limits`` and ``doing`` what
-holds for whom, ``loading`` the loads that lines ask for, ``ranges`` weekly sets. ``judging`` runs the rules
+holds for whom, ``loading`` the loads that lines ask for, ``ranges`` weekly sets, ``queues``
+who shares what on the floor. ``judging`` runs the rules
 and makes one finding of one fault (``spoken``), ``allowing`` is about ``allow``, ``matrix`` the answers a
 part and a question. ``RULES`` lists the rules in the order in which one speaks for others; ``EVERY_RULE``
 adds the three about the findings.
@@ -14,9 +15,12 @@ from setwright.rules import (
     allow_silences_nothing,
     avoided_move,
     below_the_empty_bar,
+    bottom_lines_hold_all_the_pulls,
     crossing_work_only,
+    failure_without_spotter,
     half_a_pair,
     heavy_line_not_finished,
+    light_before_heavy,
     limit_broken,
     line_never_followed,
     load_not_loadable,
@@ -24,6 +28,8 @@ from setwright.rules import (
     name_in_a_public_title,
     no_cure_in_this_gym,
     no_heavy_lift_for_part,
+    no_pull_from_overhead,
+    no_warm_up_for_heavy_lift,
     no_work_across_the_midline,
     no_work_at_long_length,
     no_work_at_short_length,
@@ -31,8 +37,12 @@ from setwright.rules import (
     one_side_only,
     part_not_loaded,
     push_without_pull,
+    rest_shorter_than_the_floor_allows,
+    same_part_hard_next_day,
+    session_over_time,
     sets_over_range,
     sets_under_range,
+    too_few_stations,
     unknown_rule_in_allow,
 )
 from setwright.rules.rule import Rule
@@ -60,6 +70,15 @@ RULES: Final[tuple[Rule, ...]] = tuple(
         sets_under_range,
         sets_over_range,
         push_without_pull,
+        no_pull_from_overhead,
+        bottom_lines_hold_all_the_pulls,
+        same_part_hard_next_day,
+        light_before_heavy,
+        no_warm_up_for_heavy_lift,
+        failure_without_spotter,
+        session_over_time,
+        too_few_stations,
+        rest_shorter_than_the_floor_allows,
     )
 )
 

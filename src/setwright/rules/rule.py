@@ -103,7 +103,8 @@ class Rule(NamedTuple):
 
     ``find`` yields what it finds in a case; ``source`` stands in the finding, ``sources`` are keys of
     the bibliography; ``bad`` is a plan that sets it off, ``good`` the same plan mended. ``cells``: the
-    columns of the matrix that its findings are tied to.
+    columns of the matrix that its findings are tied to. ``folds``: what it finds in several places is one
+    finding, with the others listed under it.
     """
 
     id: str
@@ -117,6 +118,7 @@ class Rule(NamedTuple):
     find: Callable[[Case], Iterator[Fault]]
     sources: tuple[str, ...] = ()
     options: tuple[Option, ...] = ()
+    folds: bool = False
     covers: tuple[str, ...] = ()
     cells: tuple[str, ...] = ()
 
