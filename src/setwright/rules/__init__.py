@@ -2,11 +2,10 @@
 
 ``rule`` holds what they share, ``aims`` what the week is for and the levels that follow, ``means`` and
 ``stations`` what gym and athletes leave to propose, ``cures`` the proposals, ``limits`` and ``doing`` what
-holds for whom, ``loading`` the loads that lines ask for, ``ranges`` weekly sets, ``queues``
-who shares what on the floor. ``judging`` runs the rules
-and makes one finding of one fault (``spoken``), ``allowing`` is about ``allow``, ``matrix`` the answers a
-part and a question. ``RULES`` lists the rules in the order in which one speaks for others; ``EVERY_RULE``
-adds the three about the findings.
+holds for whom, ``loading`` the loads that lines ask for, ``ranges`` weekly sets, ``queues`` who shares what
+on the floor, ``past`` the weeks before. ``judging`` runs the rules and makes one finding of one fault
+(``spoken``), ``allowing`` is about ``allow``, ``matrix`` the answers a part and a question. ``RULES`` lists
+the rules in the order in which one speaks for others; ``EVERY_RULE`` adds the three about the findings.
 """
 
 from typing import Final
@@ -15,6 +14,7 @@ from setwright.rules import (
     allow_silences_nothing,
     avoided_move,
     below_the_empty_bar,
+    big_jump_from_last_week,
     bottom_lines_hold_all_the_pulls,
     crossing_work_only,
     failure_without_spotter,
@@ -28,6 +28,7 @@ from setwright.rules import (
     name_in_a_public_title,
     no_cure_in_this_gym,
     no_heavy_lift_for_part,
+    no_lighter_week,
     no_pull_from_overhead,
     no_warm_up_for_heavy_lift,
     no_work_across_the_midline,
@@ -69,6 +70,8 @@ RULES: Final[tuple[Rule, ...]] = tuple(
         no_work_at_short_length,
         sets_under_range,
         sets_over_range,
+        big_jump_from_last_week,
+        no_lighter_week,
         push_without_pull,
         no_pull_from_overhead,
         bottom_lines_hold_all_the_pulls,

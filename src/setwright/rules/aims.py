@@ -33,6 +33,8 @@ LEVELS: Final[Mapping[str, tuple[Level | None, ...]]] = {
     "no-pull-from-overhead":      (ADVICE, ADVICE, ADVICE, ADVICE, NO,     NO,     NO,     NO),
     "light-before-heavy":         (ADVICE, ADVICE, ADVICE, ADVICE, NO,     ADVICE, NO,     NO),
     "same-part-hard-next-day":    (ADVICE, ADVICE, ADVICE, ADVICE, ADVICE, ADVICE, NO,     ADVICE),
+    "big-jump-from-last-week":    (ADVICE, ADVICE, ADVICE, ADVICE, ADVICE, ADVICE, NO,     ADVICE),
+    "no-lighter-week":            (ADVICE, ADVICE, ADVICE, ADVICE, NO,     ADVICE, NO,     ADVICE),
     "bottom-lines-hold-all-the-pulls":
                                   (ADVICE, ADVICE, ADVICE, ADVICE, ADVICE, ADVICE, NO,     NO),
 }  # fmt: skip

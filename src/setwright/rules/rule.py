@@ -8,6 +8,7 @@ from setwright.findings import Level, Seen
 from setwright.places import Place
 from setwright.rules.aims import AimInForce
 from setwright.rules.means import Means
+from setwright.rules.past import Past
 
 LooksAt = Literal["item", "session", "week", "block"]
 
@@ -63,13 +64,15 @@ class Fault(NamedTuple):
 class Case(NamedTuple):
     """What a rule judges: what the week adds up to, what it is for, and what there is to do it with.
 
-    ``waiting``: part of the plan could not be read, so what it leaves out can't be judged yet.
+    ``waiting``: part of the plan could not be read, so what it leaves out can't be judged yet. ``past``: the
+    weeks before.
     """
 
     coverage: Coverage
     aim: AimInForce
     means: Means
     waiting: bool = False
+    past: Past = Past()
 
     @property
     def week_word(self) -> str:
