@@ -59,7 +59,8 @@ def test_a_load_underneath_is_part_of_the_dose() -> None:
     now, before = (MONDAY.replace("2 RIR", f"2 RIR\n        load: {kg} kg", 1) for kg in (62.5, 60))
     said = since(now, FRIDAY, before=week(before, FRIDAY))
     assert said == (
-        "Since week-2.yaml: flat barbell bench press 4 x 8 at 2 RIR at 62.5 kg, before 4 x 8 at 2 RIR at 60 kg."
+        "Since week-2.yaml: flat barbell bench press 4 x 8 at 2 RIR at 62.5 kg, "
+        "before 4 x 8 at 2 RIR at 60 kg."
     )
 
 
