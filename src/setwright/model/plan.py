@@ -9,7 +9,7 @@ from setwright.model.own import OwnMovement
 from setwright.model.people import Squad
 from setwright.model.room import Gym
 from setwright.places import Place
-from setwright.reading.dose import Amount, Dose, Load, MaxKind, Rest, Sides, Tempo, WarmUp
+from setwright.reading.dose import BARE_PERCENT_OF, Amount, Dose, Load, MaxKind, Rest, Sides, Tempo, WarmUp
 from setwright.reading.frozen import Frozen
 
 Aim = Literal["general", "size", "strength", "sport", "return"]
@@ -122,7 +122,7 @@ class Week(Frozen):
     starts: dt.date | None = None
     unit: Literal["kg", "lb"] | None = None
     dose_order: Literal["sets x reps", "reps x sets"] | None = None
-    percent_of: MaxKind = "tested max"
+    percent_of: MaxKind | None = None
     sides: Literal["each", "in all"] | None = None
     aim: Aim | None = None
     aim_place: Place | None = None
@@ -145,3 +145,8 @@ class Week(Frozen):
     allow: tuple[Allowed, ...] = ()
     note: str | None = None
     private_note: str | None = None
+
+    @property
+    def max_kind(self) -> MaxKind:
+        """The max that a percent without further words is taken of."""
+        return self.percent_of or BARE_PERCENT_OF

@@ -54,7 +54,8 @@ def _in_force(week: Week) -> Iterator[str]:
         f"loads without a unit: {week.unit}" if week.unit else "loads without a unit: none written, so asked"
     )
     yield f"dose order: {week.dose_order or 'none written, so sets x reps, and lines like 8 x 3 are asked'}"
-    yield f"percent of: {week.percent_of}, unless a line says otherwise"
+    written = week.percent_of or f"none written, so {week.max_kind}"
+    yield f"percent of: {written}, unless a line says otherwise"
     yield (
         f"sides: {week.sides}"
         if week.sides

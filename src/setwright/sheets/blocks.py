@@ -38,13 +38,13 @@ class Writer:
 
     def load(self, load: Load) -> LoadWords:
         """One load in words."""
-        return load_words(load, self.unit, self.week.percent_of)
+        return load_words(load, self.unit, self.week.max_kind)
 
     def loads(self, item: Item) -> LoadWords:
         """What is lifted as written, or else room for it."""
         groups = item.dose.groups if item.dose else ()
         each = self._each_hand(item)
-        return group_loads(groups, self.unit, self.week.percent_of, each_hand=each) or self.blank(item)
+        return group_loads(groups, self.unit, self.week.max_kind, each_hand=each) or self.blank(item)
 
     def blank(self, item: Item) -> LoadWords:
         """Room for a load that the plan leaves open, where the movement takes one."""
