@@ -6,6 +6,7 @@ from typing import Any
 
 from setwright.findings import Finding
 from setwright.library.names import fold
+from setwright.library.percents import which_max
 from setwright.library.table import Library, library
 from setwright.model.people import Athlete
 from setwright.model.plan import Group, Item, Session, Week
@@ -29,14 +30,15 @@ def resolve(
     resolver = _Resolver(week, table or library(), frozenset(map(fold, unread)))
     sessions = tuple(resolver.session(session) for session in week.sessions)
     resolver.people()
-    return week.model_copy(update={"sessions": sessions}), tuple(resolver.findings)
+    resolved = week.model_copy(update={"sessions": sessions})
+    return resolved, (*resolver.findings, *which_max(resolved, resolver.table))
 
 
 class _Resolver:
     def __init__(self, week: Week, table: Library, unread: frozenset[str]) -> None:
         self.findings: list[Finding] = []
         self._week = week
-        self._table = table
+        self.table = table
         self._unread = unread
         self._habits = Habits(sides=week.sides, unit=week.unit)
 
@@ -57,13 +59,15 @@ class _Resolver:
 
     def _known(self, item: Item) -> Item:
         """The item of a warm-up: a name the library lacks is no fault there."""
-        return item.model_copy(update={"key": self._table.find(item.name).key})
+        return item.model_copy(update={"key": self.table.find(item.name).key})
 
     def _item(self, item: Item, where: str) -> Item:
         key = self._key(item.name, item.place, where)
+        for name in dict.fromkeys(load.of_movement for load in item.loads if load.of_movement):
+            self._key(name, item.place, where)
         if key is None or item.dose is None:
             return item.model_copy(update={"key": key})
-        movement = self._table.movement(key)
+        movement = self.table.movement(key)
         asked = fitting.questions(
             item.dose,
             self._habits,
@@ -78,7 +82,7 @@ class _Resolver:
     def _key(self, name: str, place: Place, where: str) -> str | None:
         if fold(name) in self._unread:
             return None
-        match = self._table.find(name)
+        match = self.table.find(name)
         if match.ask:
             finding = rules.UNCLEAR_MOVEMENT.at(
                 place, f'"{name}" names several movements', match.ask.rstrip("."), where

@@ -1,12 +1,17 @@
 """The squad: who trains, and what limits hold for them."""
 
-from typing import Literal
+import datetime as dt
+from collections.abc import Collection, Mapping
+from typing import Final, Literal
 
 from pydantic import Field
 
 from setwright.places import Place
+from setwright.reading.dose import Load, MaxKind
 from setwright.reading.frozen import Frozen
 
+How = Literal["tested", "estimated"]
+HOW_KINDS: Final[Mapping[How, MaxKind]] = {"tested": "tested max", "estimated": "estimated max"}
 LimitAngle = Literal["arm behind", "arm up", "arm across", "arm turned out"]
 
 
@@ -25,12 +30,44 @@ class Limit(Frozen):
     set_by: str | None = None
 
 
+class Best(Frozen):
+    """A best of one day: a load tested or lifted ``reps`` times, or a tested number of repetitions alone.
+
+    ``load`` is a mass or bodyweight with more or less, in kg or lb as typed; None for repetitions alone.
+    """
+
+    how: How
+    on: dt.date
+    load: Load | None = None
+    reps: int | None = None
+
+
+class TrainingMax(Frozen):
+    """What percents of the training max are taken of: a percent of the best, or a load of the coach's own."""
+
+    percent: float | None = None
+    load: Load | None = None
+
+
 class Max(Frozen):
-    """A best lift as written; parsed in full with the loads."""
+    """The maxes of one movement, ``movement`` and ``text`` as typed.
+
+    ``none_yet``: none on purpose. ``unread``: something in it was asked about, so more may be on file.
+    """
 
     movement: str
     text: str
     place: Place
+    bests: tuple[Best, ...] = ()
+    training: TrainingMax | None = None
+    none_yet: bool = False
+    unread: bool = False
+
+    @property
+    def kinds(self) -> frozenset[MaxKind]:
+        """The kinds of max that are on file here."""
+        kinds: set[MaxKind] = {HOW_KINDS[best.how] for best in self.bests}
+        return frozenset(kinds | {"training max"} if self.training else kinds)
 
 
 class Athlete(Frozen):
@@ -71,3 +108,25 @@ class Squad(Frozen):
     groups: dict[str, tuple[str, ...]] = Field(default_factory=dict)
     note: str | None = None
     private_note: str | None = None
+
+    @property
+    def training(self) -> tuple[Athlete, ...]:
+        """The athletes who take part."""
+        return tuple(athlete for athlete in self.athletes if athlete.participation != "out")
+
+    def doing(self, for_: Collection[str], not_for: Collection[str]) -> tuple[Athlete, ...]:
+        """Those who take part in what is ``for`` some names and ``not for`` others, of athletes or groups."""
+        meant, left_out = self._named(for_), self._named(not_for)
+        return tuple(
+            athlete
+            for athlete in self.training
+            if (not for_ or athlete.name in meant) and athlete.name not in left_out
+        )
+
+    def _named(self, names: Collection[str]) -> set[str]:
+        """The athletes of some names, each of an athlete or a group."""
+        folded = {name.casefold() for name in names}
+        members = {
+            name for group, named in self.groups.items() if group.casefold() in folded for name in named
+        }
+        return members | {one.name for one in self.athletes if one.name.casefold() in folded}

@@ -1,12 +1,13 @@
 """A plan as typed models: a week of sessions, their items, and what the week is for."""
 
 import datetime as dt
+from collections.abc import Iterator
 from typing import Literal
 
 from pydantic import Field
 
 from setwright.model.own import OwnMovement
-from setwright.model.people import Squad
+from setwright.model.people import Athlete, Squad
 from setwright.model.room import Gym
 from setwright.places import Place
 from setwright.reading.dose import BARE_PERCENT_OF, Amount, Dose, Load, MaxKind, Rest, Sides, Tempo, WarmUp
@@ -47,6 +48,14 @@ class Item(Frozen):
     allow: tuple[Allowed, ...] = ()
     note: str | None = None
     private_note: str | None = None
+
+    @property
+    def loads(self) -> tuple[Load, ...]:
+        """Every load that the line says of its work sets; the item's own where it has no dose."""
+        if self.dose is None:
+            return () if self.load is None else (self.load,)
+        works = (work for group in self.dose.groups for work in group.every_work)
+        return tuple(work.load for work in works if work.load is not None)
 
 
 class Group(Frozen):
@@ -103,11 +112,17 @@ class Session(Frozen):
         """What a coach calls it: the day, else the name, else "the session"."""
         return self.day or self.name or "the session"
 
+    def lines(self) -> Iterator[tuple[Item, Group | None]]:
+        """Every work item in order with the group it stands in."""
+        for entry in self.work:
+            if isinstance(entry, Group):
+                yield from ((item, entry) for item in entry.items)
+            else:
+                yield entry, None
+
     def items(self) -> tuple[Item, ...]:
         """Every work item in order, those inside groups too."""
-        return tuple(
-            item for entry in self.work for item in (entry.items if isinstance(entry, Group) else (entry,))
-        )
+        return tuple(item for item, _ in self.lines())
 
 
 class Week(Frozen):
@@ -150,3 +165,10 @@ class Week(Frozen):
     def max_kind(self) -> MaxKind:
         """The max that a percent without further words is taken of."""
         return self.percent_of or BARE_PERCENT_OF
+
+    def lifters(self, item: Item, group: Group | None) -> tuple[Athlete, ...]:
+        """The athletes of the squad who do a line, of its group or of none; nobody without a squad."""
+        if self.squad is None:
+            return ()
+        doing = self.squad.doing(item.for_, item.not_for)
+        return tuple(a for a in doing if group is None or a in self.squad.doing(group.for_, group.not_for))

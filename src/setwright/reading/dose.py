@@ -166,6 +166,11 @@ class SetGroup(Frozen):
     stop: str | None = None
     rungs: tuple[int, ...] = ()
 
+    @property
+    def every_work(self) -> tuple[SetWork, ...]:
+        """Each kind of set once, that of the last set too."""
+        return (*self.works, self.last) if self.last else self.works
+
 
 class WarmUpStep(Frozen):
     """Some warm-up sets: how many, of how much, at what."""

@@ -145,7 +145,7 @@ def aim_in_force(week: Week, coverage: Coverage) -> AimInForce:
 
 def training(week: Week) -> tuple[Athlete, ...]:
     """The athletes of the squad who take part."""
-    return tuple(a for a in (week.squad.athletes if week.squad else ()) if a.participation != "out")
+    return week.squad.training if week.squad else ()
 
 
 def shoulder_limits(week: Week) -> tuple[Athlete, ...]:

@@ -2,7 +2,7 @@
 
 from typing import Final
 
-from setwright.reading.dose import Load, SetGroup, SetWork
+from setwright.reading.dose import Load, SetGroup
 from setwright.sheets.view import LoadWords
 from setwright.sheets.words import number
 
@@ -58,7 +58,7 @@ def group_loads(
     Sets of different loads are listed; a share of a max that changes keeps one blank. ``each_hand``: the
     movement takes two dumbbells, so that a plain mass is one of them.
     """
-    loads = [work.load for group in groups for work in _works(group) if work.load is not None]
+    loads = [work.load for group in groups for work in group.every_work if work.load is not None]
     if each_hand:
         loads = [load.model_copy(update={"hands": BOTH}) if load.kind == "mass" else load for load in loads]
     words = list(dict.fromkeys(load_words(load, unit, percent_of) for load in loads))
@@ -79,10 +79,6 @@ def _list(loads: list[str]) -> str:
     if len(units) == 1:
         loads = [*(load.rpartition(" ")[0] for load in loads[:-1]), loads[-1]]
     return ", ".join(loads) if len(loads) <= MOST_IN_A_LIST else f"{loads[0]} to {loads[-1]}"
-
-
-def _works(group: SetGroup) -> tuple[SetWork, ...]:
-    return (*group.works, group.last) if group.last else group.works
 
 
 def _figure(load: Load, unit: str) -> str:

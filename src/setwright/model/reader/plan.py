@@ -105,7 +105,7 @@ def _week(root: Pairs, files: Files) -> Week:
         )
     _one_week(values.pop("weeks", None), read, found)
     values["own_movements"], values["unread_movements"] = read_own(values.pop("own_movements", None), files)
-    values["squad"] = read_squad(values.pop("squad", None), files)
+    values["squad"] = read_squad(values.pop("squad", None), files, values.get("unit"))
     values["gym"] = read_gym(values.pop("gym", None), files, values.get("unit"))
     house = House(found, _habits(values), _schemes(values.pop("schemes", None), found))
     _check_schemes(house)
