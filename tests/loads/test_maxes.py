@@ -17,7 +17,7 @@ BENCH = library().movement("flat-barbell-bench-press")
 def found(maxes: str, kind: MaxKind, day: dt.date | None = None, athlete: str = "") -> MaxFound | NoMax:
     one = week("dip: 3 x 5", maxes=maxes, athlete=athlete)
     assert one.squad is not None
-    return max_of(one.squad.athletes[0], BENCH, kind, library(), day)
+    return max_of(one.squad.athletes[0], BENCH, kind, day)
 
 
 def on(maxes: str, kind: MaxKind, day: dt.date | None) -> tuple[dt.date, float]:
@@ -48,6 +48,10 @@ def test_an_estimate_stands_for_a_tested_max_but_not_the_other_way() -> None:
     assert isinstance(best, MaxFound)
     assert (best.kind, best.how) == ("estimated max", "from 5 repetitions on 2027-01-04")
     assert isinstance(found("flat barbell bench press: 55 kg tested 2027-01-04", "estimated max"), NoMax)
+
+
+def test_todays_max_is_on_nobodys_file() -> None:
+    assert isinstance(found(TWICE, "today's max"), NoMax)
 
 
 def test_a_number_in_kilograms_is_taken_before_one_in_repetitions() -> None:

@@ -22,9 +22,9 @@ class _Open(NamedTuple):
     kinds: tuple[MaxKind, ...]
 
 
-def maxes_of(athlete: Athlete, key: str, table: Library) -> tuple[Max, ...]:
+def maxes_of(athlete: Athlete, key: str) -> tuple[Max, ...]:
     """What an athlete has on file for a movement, by the library's key, under whatever name."""
-    return tuple(best for best in athlete.maxes if table.find(best.movement).key == key)
+    return tuple(best for best in athlete.maxes if best.key == key)
 
 
 def which_max(week: Week, table: Library) -> tuple[Finding, ...]:
@@ -53,7 +53,7 @@ def _open(week: Week, table: Library) -> Iterator[_Open]:
             bare = [(key, load) for load in item.loads if (key := _bare_percent_of(load, item, table))]
             athletes = week.lifters(item, group) if bare else ()
             for (key, load), athlete in product(bare, athletes):
-                kinds = {kind for best in maxes_of(athlete, key, table) for kind in best.kinds}
+                kinds = {kind for best in maxes_of(athlete, key) for kind in best.kinds}
                 if len(kinds) > 1:
                     in_order = tuple(kind for kind in MAX_KINDS if kind in kinds)
                     yield _Open(item, f"{load.low:g}%", athlete, in_order)

@@ -8,7 +8,7 @@ from setwright.findings import Finding
 from setwright.library.names import fold
 from setwright.library.percents import which_max
 from setwright.library.table import Library, library
-from setwright.model.people import Athlete
+from setwright.model.people import Athlete, Squad
 from setwright.model.plan import Group, Item, Session, Week
 from setwright.places import Place
 from setwright.reading import fitting
@@ -20,25 +20,25 @@ from setwright.reading.habits import Habits
 def resolve(
     week: Week, table: Library | None = None, unread: Collection[str] = ()
 ) -> tuple[Week, tuple[Finding, ...]]:
-    """The week with the library's key in each item and with its own word for the sides in each open dose.
+    """The week with the library's key in each item and max, and its own word for the sides in each open dose.
 
     Findings: names that are unknown or name several movements, in work, limits and maxes; and questions about
     doses that depend on the movement (sides, seconds or repetitions, a plus without a base). A name in a
     session's warm-up that is unknown is left as typed, and so are those of ``unread``: movements of the
     coach's own about which something was said already.
     """
-    resolver = _Resolver(week, table or library(), frozenset(map(fold, unread)))
+    table = table or library()
+    resolver = _Resolver(week, table, frozenset(map(fold, unread)))
     sessions = tuple(resolver.session(session) for session in week.sessions)
-    resolver.people()
-    resolved = week.model_copy(update={"sessions": sessions})
-    return resolved, (*resolver.findings, *which_max(resolved, resolver.table))
+    resolved = week.model_copy(update={"sessions": sessions, "squad": resolver.people()})
+    return resolved, (*resolver.findings, *which_max(resolved, table))
 
 
 class _Resolver:
     def __init__(self, week: Week, table: Library, unread: frozenset[str]) -> None:
         self.findings: list[Finding] = []
         self._week = week
-        self.table = table
+        self._table = table
         self._unread = unread
         self._habits = Habits(sides=week.sides, unit=week.unit)
 
@@ -46,11 +46,19 @@ class _Resolver:
         work = tuple(self._entry(entry, session.title) for entry in session.work)
         return session.model_copy(update={"work": work, "warm_up": tuple(map(self._known, session.warm_up))})
 
-    def people(self) -> None:
-        """Names in the squad: a limit on a movement nobody knows would protect nobody."""
-        for athlete in self._week.squad.athletes if self._week.squad else ():
-            for name, place in _names_of(athlete):
-                self._key(name, place, athlete.name)
+    def people(self) -> Squad | None:
+        """The squad with keys in its maxes. A limit on a movement nobody knows would protect nobody."""
+        squad = self._week.squad
+        return squad and squad.model_copy(update={"athletes": tuple(map(self._athlete, squad.athletes))})
+
+    def _athlete(self, athlete: Athlete) -> Athlete:
+        for name, place in _names_of(athlete):
+            self._key(name, place, athlete.name)
+        maxes = (
+            best.model_copy(update={"key": self._key(best.movement, best.place, athlete.name)})
+            for best in athlete.maxes
+        )
+        return athlete.model_copy(update={"maxes": tuple(maxes)})
 
     def _entry(self, entry: Item | Group, where: str) -> Item | Group:
         if isinstance(entry, Item):
@@ -59,7 +67,7 @@ class _Resolver:
 
     def _known(self, item: Item) -> Item:
         """The item of a warm-up: a name the library lacks is no fault there."""
-        return item.model_copy(update={"key": self.table.find(item.name).key})
+        return item.model_copy(update={"key": self._table.find(item.name).key})
 
     def _item(self, item: Item, where: str) -> Item:
         key = self._key(item.name, item.place, where)
@@ -67,7 +75,7 @@ class _Resolver:
             self._key(name, item.place, where)
         if key is None or item.dose is None:
             return item.model_copy(update={"key": key})
-        movement = self.table.movement(key)
+        movement = self._table.movement(key)
         asked = fitting.questions(
             item.dose,
             self._habits,
@@ -82,7 +90,7 @@ class _Resolver:
     def _key(self, name: str, place: Place, where: str) -> str | None:
         if fold(name) in self._unread:
             return None
-        match = self.table.find(name)
+        match = self._table.find(name)
         if match.ask:
             finding = rules.UNCLEAR_MOVEMENT.at(
                 place, f'"{name}" names several movements', match.ask.rstrip("."), where
@@ -130,4 +138,3 @@ def _counted_in(counting: str, dose: Dose) -> str:
 def _names_of(athlete: Athlete) -> Iterator[tuple[str, Place]]:
     yield from ((name, athlete.place) for name in athlete.avoid)
     yield from ((name, limit.place) for limit in athlete.limits for name in limit.avoid)
-    yield from ((best.movement, best.place) for best in athlete.maxes)

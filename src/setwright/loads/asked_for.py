@@ -129,16 +129,18 @@ def _percent(load: Load, line: _Line) -> _Part | NoNumber:
         return (
             NoNumber("the body mass is not written") if mass is None else _Part(share.times(one(mass)), "kg")
         )
+    kind: MaxKind = next((kind for kind in MAX_KINDS if kind == load.of), line.week.max_kind)
+    if kind == "today's max":
+        return NoNumber("today's max is found on the day")
     if load.of_movement is None:
-        kind: MaxKind = next((kind for kind in MAX_KINDS if kind == load.of), line.week.max_kind)
         return _share_of_max(share, line.movement, kind, line)
     key = line.table.find(load.of_movement).key
     if key is None:
         return NoNumber(f"{load.of_movement} is no movement of the library")
     other = line.table.movement(key)
-    if _each_hand(other) != _each_hand(line.movement):
+    if each_hand(other) != each_hand(line.movement):
         return NoNumber(f"a share of {other['name']}: in each hand, or in all?")
-    return _share_of_max(share, other, line.week.max_kind, line)
+    return _share_of_max(share, other, kind, line)
 
 
 def _repetition_maximum(load: Load, line: _Line) -> _Part | NoNumber:
@@ -150,7 +152,7 @@ def _repetition_maximum(load: Load, line: _Line) -> _Part | NoNumber:
 
 
 def _share_of_max(share: Range, of: Movement, kind: MaxKind, line: _Line) -> _Part | NoNumber:
-    best = max_of(line.athlete, of, kind, line.table, line.day)
+    best = max_of(line.athlete, of, kind, line.day)
     if isinstance(best, NoMax):
         return NoNumber(f"{of['name']}: {best.why}", best, of["name"])
     body = lifted_body(line.athlete, line.movement)
@@ -193,10 +195,11 @@ def _last(load: Load, last_kg: float | None) -> _Part | NoNumber:
 def _way(load: Load, movement: Movement) -> Way:
     if by_bodyweight(movement):
         return "added to the body"
-    return "in each hand" if load.hands == BOTH_HANDS or _each_hand(movement) else "in all"
+    return "in each hand" if load.hands == BOTH_HANDS or each_hand(movement) else "in all"
 
 
-def _each_hand(movement: Movement) -> bool:
+def each_hand(movement: Movement) -> bool:
+    """Whether the number of a load is that of one hand."""
     return str(movement["load_write"]).startswith("each")
 
 

@@ -1,16 +1,16 @@
 """The max of an athlete on a day: in kilograms, with its date and how it was found."""
 
 import datetime as dt
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from typing import Final, NamedTuple
 
 from setwright.library.percents import maxes_of
-from setwright.library.table import Library
 from setwright.loads.bodyweight import Movement, lifted
 from setwright.loads.estimates import TooManyReps, estimated_max
 from setwright.loads.ranges import Range, one
 from setwright.model.people import HOW_KINDS, Athlete, Best, How, Max
 from setwright.reading.dose import Load, MaxKind
+from setwright.reading.loads import in_unit
 from setwright.reading.measures import Unit
 
 DAYS_A_WEEK: Final = 7
@@ -18,18 +18,31 @@ WHOLE: Final = 100.0
 """Percent."""
 
 
+_HOWS: Final[Mapping[MaxKind, tuple[How, ...]]] = {
+    "tested max": ("tested", "estimated"), "estimated max": ("estimated",), "today's max": (),
+}  # fmt: skip
+"""How a max of each kind may have been found, best first."""
+
+
 class MaxFound(NamedTuple):
-    """A max in kg, with the share of the body that a bodyweight movement lifts.
+    """A max in kg, with the share of the body that a bodyweight movement lifts. ``movement``: its name.
 
     ``kind``: what it is, which is the estimated max where no tested one is on file. ``on``: its day. ``how``
     in words: "tested on 2026-12-14". ``unit``: as typed.
     """
 
+    movement: str
     kg: Range
     kind: MaxKind
     on: dt.date
     how: str
     unit: Unit
+
+    @property
+    def said(self) -> str:
+        """The max in the unit it was typed in: "60 kg", "56.2 to 59.5 kg"."""
+        low, high = (f"{round(in_unit(end, self.unit), 1):g}" for end in self.kg)
+        return f"{low} {self.unit}" if low == high else f"{low} to {high} {self.unit}"
 
     def weeks_old(self, day: dt.date) -> float:
         """Weeks from its day to ``day``, below zero when it is later."""
@@ -44,29 +57,28 @@ class NoMax(NamedTuple):
 
 
 def max_of(
-    athlete: Athlete, movement: Movement, kind: MaxKind, table: Library, day: dt.date | None = None
+    athlete: Athlete, movement: Movement, kind: MaxKind, day: dt.date | None = None
 ) -> MaxFound | NoMax:
-    """The max of ``kind`` that an athlete has for a movement of the library on a day.
+    """The max of ``kind`` (today's is on nobody's file) that an athlete has for a movement on a day.
 
     Of several, the latest up to ``day`` holds (the latest at all without a day); when all are later, the
     first. Where no tested max is on file the estimated one stands for it: it is the estimate of just that. A
     training max is never made up: it is a percent of the max beside it, or a load of the coach's own.
     """
-    on_file = maxes_of(athlete, movement["key"], table)
+    on_file = maxes_of(athlete, movement["key"])
     tries: list[MaxFound | NoMax] = []
     if kind == "training max":
         tries = [_training(best, athlete, movement, day) for best in on_file if best.training]
-    elif kind != "today's max":
+    else:
         every = [best for entry in on_file for best in entry.bests]
-        hows: tuple[How, ...] = ("tested", "estimated") if kind == "tested max" else ("estimated",)
-        tries = [_in_kg(best, athlete, movement) for how in hows if (best := _holding(every, how, day))]
+        tries = [
+            _in_kg(best, athlete, movement) for how in _HOWS[kind] if (best := _holding(every, how, day))
+        ]
     found = next((best for best in tries if isinstance(best, MaxFound)), None)
     return found or (tries[0] if tries else _none(on_file, kind))
 
 
 def _none(on_file: tuple[Max, ...], kind: MaxKind) -> NoMax:
-    if kind == "today's max":
-        return NoMax("today's max is found on the day")
     if any(best.unread for best in on_file):
         return NoMax("the max on file could not be read", unread=True)
     if any(best.none_yet for best in on_file):
@@ -93,7 +105,7 @@ def _in_kg(best: Best, athlete: Athlete, movement: Movement) -> MaxFound | NoMax
     except TooManyReps as many:
         return NoMax(str(many))
     how = f"tested on {best.on}" if best.how == "tested" else f"from {reps} repetitions on {best.on}"
-    return MaxFound(kg, HOW_KINDS[best.how], best.on, how, _unit(best.load))
+    return MaxFound(movement["name"], kg, HOW_KINDS[best.how], best.on, how, _unit(best.load))
 
 
 def _training(entry: Max, athlete: Athlete, movement: Movement, day: dt.date | None) -> MaxFound | NoMax:
@@ -106,7 +118,8 @@ def _training(entry: Max, athlete: Athlete, movement: Movement, day: dt.date | N
     if load is not None:
         kg = lifted(load, athlete, movement)
         how = f"of the coach's own, beside the max of {best.on}"
-        return MaxFound(kg, "training max", best.on, how, _unit(load)) if kg else _no_body()
+        name = movement["name"]
+        return MaxFound(name, kg, "training max", best.on, how, _unit(load)) if kg else _no_body()
     found = _in_kg(best, athlete, movement)
     if isinstance(found, NoMax) or share is None:
         return found

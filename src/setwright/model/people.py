@@ -50,7 +50,7 @@ class TrainingMax(Frozen):
 
 
 class Max(Frozen):
-    """The maxes of one movement, ``movement`` and ``text`` as typed.
+    """The maxes of one movement, ``movement`` and ``text`` as typed; ``key`` from ``library.resolve``.
 
     ``none_yet``: none on purpose. ``unread``: something in it was asked about, so more may be on file.
     """
@@ -58,6 +58,7 @@ class Max(Frozen):
     movement: str
     text: str
     place: Place
+    key: str | None = None
     bests: tuple[Best, ...] = ()
     training: TrainingMax | None = None
     none_yet: bool = False

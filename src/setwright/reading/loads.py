@@ -38,6 +38,15 @@ def kilograms(value: float, unit: str | None) -> float:
     return value * KG_PER_LB if unit == "lb" else value
 
 
+def in_unit(kg: float, unit: str | None) -> float:
+    """Kilograms in kg or lb.
+
+    >>> in_unit(45.359237, "lb")
+    100.0
+    """
+    return kg / KG_PER_LB if unit == "lb" else kg
+
+
 def load(cursor: Cursor) -> Load | None:
     """One load with its unit, taken; None (and nothing taken) when none stands here."""
     return _worded(cursor) or band(cursor) or _numbered(cursor)

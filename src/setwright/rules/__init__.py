@@ -1,7 +1,8 @@
 """The rules: one file a rule, named by its id with _ for -.
 
 ``rule`` holds what they share, ``aims`` what the week is for and the levels that follow, ``means`` and
-``stations`` what gym and athletes leave to propose, ``cures`` the proposals, ``ranges`` weekly sets.
+``stations`` what gym and athletes leave to propose, ``cures`` the proposals, ``ranges`` weekly sets,
+``lifts`` what a line asks of each athlete, ``reserve`` that beside the handbook table.
 ``judging`` runs the rules and makes one finding of one fault (``spoken``), ``allowing`` is about ``allow``,
 ``matrix`` the answers a part and a question. ``RULES`` lists the rules in the order in which one speaks
 for others; ``EVERY_RULE`` adds the three that are about the findings themselves.
@@ -10,21 +11,28 @@ for others; ``EVERY_RULE`` adds the three that are about the findings themselves
 from typing import Final
 
 from setwright.rules import (
+    above_tested_max,
     allow_silences_nothing,
+    beginner_maximal_test,
     crossing_work_only,
+    effort_and_percent_disagree,
     half_a_pair,
     heavy_line_not_finished,
     line_never_followed,
     no_cure_in_this_gym,
     no_heavy_lift_for_part,
+    no_max_for_percent,
     no_work_across_the_midline,
     no_work_at_long_length,
     no_work_at_short_length,
     one_side_only,
     part_not_loaded,
     push_without_pull,
+    reps_not_possible_at_load,
     sets_over_range,
     sets_under_range,
+    stale_max,
+    unit_looks_wrong,
     unknown_rule_in_allow,
 )
 from setwright.rules.rule import Rule
@@ -45,6 +53,13 @@ RULES: Final[tuple[Rule, ...]] = tuple(
         sets_under_range,
         sets_over_range,
         push_without_pull,
+        no_max_for_percent,
+        above_tested_max,
+        reps_not_possible_at_load,
+        effort_and_percent_disagree,
+        stale_max,
+        unit_looks_wrong,
+        beginner_maximal_test,
     )
 )
 

@@ -10,7 +10,7 @@ from setwright.model.plan import Week
 
 Row = Literal["general", "size", "chest focus", "strength", "beginner", "sport", "return", "no chest"]
 
-GAP, ADVICE = Level.gap, Level.advice
+ERROR, GAP, ADVICE = Level.error, Level.gap, Level.advice
 NO = None
 ROWS: Final[tuple[Row, ...]] = (
     "general", "size", "chest focus", "strength", "beginner", "sport", "return", "no chest"
@@ -30,6 +30,13 @@ LEVELS: Final[Mapping[str, tuple[Level | None, ...]]] = {
     "no-work-at-long-length":     (ADVICE, GAP,    GAP,    ADVICE, NO,     ADVICE, NO,     NO),
     "no-work-at-short-length":    (ADVICE, ADVICE, GAP,    NO,     NO,     ADVICE, NO,     NO),
     "push-without-pull":          (GAP,    GAP,    GAP,    GAP,    GAP,    ADVICE, NO,     NO),
+    "no-max-for-percent":         (ERROR,) * len(ROWS),
+    "above-tested-max":           (ADVICE,) * len(ROWS),
+    "reps-not-possible-at-load":  (ADVICE,) * len(ROWS),
+    "effort-and-percent-disagree": (ADVICE,) * len(ROWS),
+    "stale-max":                  (ADVICE,) * len(ROWS),
+    "unit-looks-wrong":           (ADVICE,) * len(ROWS),
+    "beginner-maximal-test":      (ADVICE,) * len(ROWS),
 }  # fmt: skip
 """Level of each rule in each row (common practice, no source); None: the rule is silent there."""
 
@@ -111,7 +118,14 @@ class AimInForce(NamedTuple):
         return OVER.get(self.row, ())
 
 
-CHEST_RULES: Final = frozenset(LEVELS) - {"half-a-pair", "one-side-only", "push-without-pull"}
+CHEST_RULES: Final = frozenset(
+    {
+        "crossing-work-only", "part-not-loaded", "line-never-followed", "no-heavy-lift-for-part",
+        "no-work-across-the-midline", "heavy-line-not-finished", "no-work-at-long-length",
+        "no-work-at-short-length",
+    }
+)  # fmt: skip
+"""Rules about the parts of the chest, which speak only in a week that trains it enough."""
 
 
 def aim_in_force(week: Week, coverage: Coverage) -> AimInForce:
