@@ -211,7 +211,7 @@ def test_explosive_lifts_and_both_sides_in_one_number_are_not_judged() -> None:
     assert of(checked(plan("one-arm dumbbell row: 3 x 10 in all at 90%")), "reps-not-possible-at-load") == []
 
 
-def test_too_many_repetitions_are_one_fault_a_movement_and_ask_which_max() -> None:
+def test_too_many_repetitions_are_one_fault_of_all_lines_and_ask_which_max() -> None:
     lines = (
         f"{PRESS}: 3 x 3 at 90%, then 1 x 3+ at 97.5%",
         f"{PRESS}: 3 x 5 at 95%",
@@ -219,11 +219,10 @@ def test_too_many_repetitions_are_one_fault_a_movement_and_ask_which_max() -> No
     )
     open_kind = checked(plan(*lines))
     assert of(open_kind, "reps-not-possible-at-load") == [
-        f"{PRESS}: 5 repetitions at 95 % of the tested max: possible?",
-        f"{SQUAT}: 5 repetitions at 95 % of the tested max: possible?",
+        f"{PRESS} and {SQUAT}: 5 repetitions at 95 % of the tested max: possible?",
     ]
     first = next(f for f in open_kind.findings if f.rule == "reps-not-possible-at-load")
-    assert [seen.line for seen in first.seen] == [8, 9]
+    assert [seen.line for seen in first.seen] == [8, 9, 10]
     assert "of training max" in first.change
     written = checked(plan(lines[2], top="percent of: tested max\n"))
     assert "training max" not in only(written, "reps-not-possible-at-load").change
@@ -241,6 +240,11 @@ def test_too_many_repetitions_are_one_fault_a_movement_and_ask_which_max() -> No
 def test_how_the_sets_are_said(dose: str, said: str) -> None:
     (message,) = of(checked(plan(f"{PRESS}: {dose}")), "reps-not-possible-at-load")
     assert f"{said} of the tested max" in message
+
+
+def test_other_repetitions_of_another_movement_are_a_fault_of_their_own() -> None:
+    one = checked(plan(f"{PRESS}: 3 x 5 at 95%", f"{SQUAT}: 3 x 4 at 95%"))
+    assert len(of(one, "reps-not-possible-at-load")) == 2
 
 
 def test_kilograms_are_judged_by_each_max() -> None:

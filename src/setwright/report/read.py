@@ -9,6 +9,7 @@ from setwright.model.plan import Week
 from setwright.model.reader import WeekRead
 from setwright.model.room import Gym, Stock
 from setwright.reading.habits import Habits
+from setwright.report.read_maxes import max_words
 from setwright.report.read_own import own_lines
 from setwright.report.read_session import allowed, session_head, session_lines
 from setwright.report.wrapping import plain, wrapped
@@ -134,7 +135,7 @@ def _athlete(athlete: Athlete) -> str:
         athlete.level,
         None if athlete.participation == "full" else athlete.participation,
     ]
-    told += [f"{best.movement} {best.text}" for best in athlete.maxes]
+    told += [max_words(best) for best in athlete.maxes]
     told += [_limit(limit) for limit in athlete.limits]
     told += [f"avoids {', '.join(athlete.avoid)}"] if athlete.avoid else []
     said = "; ".join(one for one in told if one)

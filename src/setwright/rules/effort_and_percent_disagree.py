@@ -2,8 +2,7 @@
 
 from collections.abc import Iterator
 
-from setwright.rules.lifts import lines_of
-from setwright.rules.reserve import TABLE, Judged, judged, judged_by_movement
+from setwright.rules.reserve import TABLE, Judged, judged, together
 from setwright.rules.rule import CHOICE, Case, Cure, Fault, Option, Rule
 
 BAD = """\
@@ -22,25 +21,24 @@ UNDER = Option("points under the table", 8, "points of percent", CHOICE)
 
 def find(case: Case) -> Iterator[Fault]:
     """One fault a movement. A percent too heavy for its effort is told by reps-not-possible-at-load."""
-    for found in judged_by_movement(one for one in judged(case) if _under(one) > UNDER.value):
-        worst = max(found, key=_under)
-        work, percent = found[0].share.lift.work, worst.share.percent.high
+    for found in together((sets for sets in judged(case) if _under(sets) > UNDER.value), _under):
+        worst, work = found.worst, found.every[0].share.lift.work
         yield Fault(
             place=work.item.place,
             where=work.session.title,
-            message=f"{work.name}: {worst.said} and {percent:.3g} % of the max do not go together",
+            message=f"{found.movements}: {worst.said} and {worst.share.percent.high:.3g} % do not fit",
             why=f"the handbook table has {worst.lightest:g} % for that effort; who follows the percent stops "
             "far from it, who follows the effort puts far more on",
             cure=Cure(
                 f"keep the one that is meant: the effort alone, or {worst.lightest:g}%, or the percent alone"
             ),
-            seen=lines_of(one.share.lift for one in found),
+            seen=found.seen,
             day=work.day,
         )
 
 
-def _under(one: Judged) -> float:
-    return 0.0 if one.lightest is None else one.lightest - one.share.percent.high
+def _under(sets: Judged) -> float:
+    return 0.0 if sets.lightest is None else sets.lightest - sets.share.percent.high
 
 
 RULE = Rule(

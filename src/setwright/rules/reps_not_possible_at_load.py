@@ -4,8 +4,8 @@ from collections.abc import Iterator
 
 from setwright.loads.maxes import WHOLE
 from setwright.loads.ranges import one
-from setwright.rules.lifts import lines_of, names
-from setwright.rules.reserve import TABLE, Judged, judged, judged_by_movement
+from setwright.rules.lifts import names
+from setwright.rules.reserve import TABLE, Judged, judged, together
 from setwright.rules.rule import CHOICE, Case, Cure, Fault, Option, Rule
 
 BAD = """\
@@ -26,19 +26,18 @@ OVER_MANY = Option("points over the table at more repetitions", 8, "points of pe
 
 def find(case: Case) -> Iterator[Fault]:
     """One fault a movement for percents, one for kilograms. What is above the max is told elsewhere."""
-    for found in judged_by_movement(each for each in judged(case) if _is_too_much(each)):
-        worst = max(found, key=_over)
-        work = found[0].share.lift.work
-        athletes = [each.share.athlete for each in found if each.share.athlete]
+    for found in together((sets for sets in judged(case) if _is_too_much(sets)), _over):
+        worst, work = found.worst, found.every[0].share.lift.work
+        athletes = [sets.share.athlete for sets in found.every if sets.share.athlete]
         of = f"the max of {names(athletes)}" if athletes else "the tested max"
         yield Fault(
             place=work.item.place,
             where=work.session.title,
-            message=f"{work.name}: {worst.said} at {worst.share.percent.low:.3g} % of {of}: possible?",
+            message=f"{found.movements}: {worst.said} at {worst.share.percent.low:.3g} % of {of}: possible?",
             why=f"the handbook table has {worst.heaviest:g} % for as many; lifters and lifts differ, so this "
             "is a question",
             cure=Cure(_change(worst, case)),
-            seen=lines_of(each.share.lift for each in found),
+            seen=found.seen,
             day=work.day,
         )
 

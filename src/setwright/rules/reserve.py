@@ -1,13 +1,14 @@
 """Sets whose repetitions, percent and effort can be laid beside the handbook table."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Hashable, Iterable, Iterator
 from typing import Final, NamedTuple
 
 from setwright.coverage.counts import NEVER_HARD
+from setwright.findings import Seen
 from setwright.loads.handbook import percent_for
 from setwright.reading.dose import Span
 from setwright.reading.hardness import HANDBOOK_REPS_PERCENT
-from setwright.rules.lifts import Share, by_movement, shares
+from setwright.rules.lifts import Share, by_movement, lines_of, shares
 from setwright.rules.rule import Case
 
 TABLE: Final = (
@@ -50,9 +51,32 @@ class Judged(NamedTuple):
         return f"{reps} repetition{'' if reps == '1' else 's'} with {left} left"
 
 
-def judged_by_movement(found: Iterable[Judged]) -> list[list[Judged]]:
-    """What is one fault: sets of one movement, by a percent or by kilograms."""
-    return by_movement(found, lambda one: one.share)
+class Together(NamedTuple):
+    """Sets that are one fault, and the worst of them."""
+
+    worst: Judged
+    every: tuple[Judged, ...]
+
+    @property
+    def movements(self) -> str:
+        """The movements as typed, each once."""
+        return " and ".join(dict.fromkeys(one.share.lift.work.name for one in self.every))
+
+    @property
+    def seen(self) -> tuple[Seen, ...]:
+        """Their lines."""
+        return lines_of(one.share.lift for one in self.every)
+
+
+def together(found: Iterable[Judged], how_bad: Callable[[Judged], float]) -> list[Together]:
+    """What is one fault: sets of one movement, and those of others with the same percent for as many."""
+    alike: dict[Hashable, tuple[Judged, ...]] = {}
+    for every in by_movement(found, lambda one: one.share):
+        worst = max(every, key=how_bad)
+        share = worst.share
+        key = (worst.said, share.percent) if share.athlete is None else share.lift.work.movement["key"]
+        alike[key] = (*alike.get(key, ()), *every)
+    return [Together(max(every, key=how_bad), every) for every in alike.values()]
 
 
 def judged(case: Case) -> Iterator[Judged]:

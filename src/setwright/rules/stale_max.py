@@ -1,6 +1,7 @@
 """Rule stale-max: a percent of a max that is weeks old when the plan starts."""
 
 from collections.abc import Iterator
+from math import ceil
 
 from setwright.findings import Seen
 from setwright.loads.asked_for import Kilograms
@@ -32,22 +33,23 @@ OLDEST = Option("oldest max a percent is taken of", 8, "weeks", CHOICE)
 def find(case: Case) -> Iterator[Fault]:
     """One fault for all maxes that some line takes a percent of and that are old when the plan starts."""
     starts = case.coverage.week.starts
-    every = asked_of_everybody(case) if starts else ()
+    if starts is None:
+        return
     stale: dict[MaxFound, list[Athlete]] = {}
     used = []
-    for one in every:
+    for one in asked_of_everybody(case):
         best = one.asked.of if isinstance(one.asked, Kilograms) else None
-        if starts and best and best.weeks_old(starts) > OLDEST.value:
+        if best and best.weeks_old(starts) > OLDEST.value:
             stale.setdefault(best, []).append(one.athlete)
             used.append(one.lift)
-    if not starts or not stale:
+    if not stale:
         return
     oldest = min(stale, key=lambda best: best.on)
     who = names(athlete for athletes in stale.values() for athlete in athletes)
     yield Fault(
         place=used[0].work.item.place,
         where=case.week_word,
-        message=f"percents are taken of maxes up to {oldest.weeks_old(starts):.0f} weeks old, of {who}",
+        message=f"percents are taken of maxes up to {ceil(oldest.weeks_old(starts))} weeks old, of {who}",
         why=f"after more than {OLDEST.value:g} weeks, on {starts}, the same percent is lighter or heavier "
         "than it was meant",
         cure=Cure(
