@@ -2,7 +2,6 @@
 
 from collections.abc import Iterator
 from itertools import permutations
-from statistics import median
 from typing import Final, NamedTuple
 
 from setwright.findings import Seen
@@ -104,7 +103,7 @@ def _usual(one: _Lift, beside: _Lift, every: list[list[_Lift]]) -> _Usual | None
         if {one.movement["key"], beside.movement["key"]} <= kg.keys():
             ratios.append(kg[one.movement["key"]] / kg[beside.movement["key"]])
     if len(ratios) >= OTHERS:
-        return _Usual(median(ratios), "of the others in the squad")
+        return _Usual(sorted(ratios)[len(ratios) // 2], "of the others in the squad")
     (to, share), (other_to, other_share) = (_published(lift.movement) for lift in (one, beside))
     return _Usual(share / other_share, "published for trained lifters") if to == other_to else None
 
