@@ -354,3 +354,12 @@ def test_the_level_of_an_athlete_comes_before_that_of_the_plan() -> None:
     people = squad(Ann="", Bo="").replace("name: Bo\n", "name: Bo\n      level: beginner\n")
     one = checked(plan(f"{PRESS}: test 1RM", f"{SQUAT}: test 1RM", squad=people))
     assert of(one, "beginner-maximal-test") == [f"{PRESS} is a maximal test for Bo"]
+
+
+def test_movements_of_the_coachs_own_have_maxes_too() -> None:
+    own = "movements:\n  our press:\n    like: flat barbell bench press\n    grip: 70 cm\n"
+    people = squad(Ann=f"our press: 60 kg {NEW}", Bo="")
+    one = checked(
+        plan("our press: 3 x 5 at 75%", "push press: 3 x 5 at 50% of our press", top=own, squad=people)
+    )
+    assert of(one, "no-max-for-percent") == ["our press: no max for Bo to take a percent of"]

@@ -5,6 +5,7 @@ from typing import Final, Literal, NamedTuple
 
 from setwright.coverage import Coverage, Movement, Part, PartCover, SessionCover, Work
 from setwright.findings import Level, Seen
+from setwright.library.table import Library
 from setwright.places import Place
 from setwright.rules.aims import AimInForce
 from setwright.rules.means import Means
@@ -61,12 +62,14 @@ class Fault(NamedTuple):
 class Case(NamedTuple):
     """What a rule judges: what the week adds up to, what it is for, and what there is to do it with.
 
-    ``waiting``: part of the plan could not be read, so what it leaves out can't be judged yet.
+    ``table``: the library of the plan, its own movements in it. ``waiting``: part of the plan could not be
+    read, so what it leaves out can't be judged yet.
     """
 
     coverage: Coverage
     aim: AimInForce
     means: Means
+    table: Library
     waiting: bool = False
 
     @property
