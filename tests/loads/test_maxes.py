@@ -47,6 +47,7 @@ def test_an_estimate_stands_for_a_tested_max_but_not_the_other_way() -> None:
     best = found(lifted, "tested max")
     assert isinstance(best, MaxFound)
     assert (best.kind, best.how) == ("estimated max", "from 5 repetitions on 2027-01-04")
+    assert best.said == "56.2 to 59.5 kg"
     assert isinstance(found("flat barbell bench press: 55 kg tested 2027-01-04", "estimated max"), NoMax)
 
 
@@ -67,7 +68,7 @@ def test_a_training_max_is_of_the_max_beside_it_or_a_load_of_its_own() -> None:
     own = found("flat barbell bench press: 55 kg tested 2027-01-04, training max 100 lb", "training max")
     assert isinstance(own, MaxFound)
     assert own.kg.low == pytest.approx(45.359237)
-    assert (own.unit, own.on) == ("lb", NEW)
+    assert (own.unit, own.on, own.said) == ("lb", NEW, "100 lb")
 
 
 def test_a_max_under_another_name_of_the_movement_is_found() -> None:
@@ -78,6 +79,12 @@ def test_a_max_of_body_mass_on_a_bar() -> None:
     best = found("bench: bodyweight + 10 kg tested 2027-01-04", "tested max", athlete="body mass: 140 lb")
     assert isinstance(best, MaxFound)
     assert best.kg.low == pytest.approx(140 * 0.45359237 + 10)
+
+
+def test_help_that_leaves_nothing_to_lift_is_no_max() -> None:
+    for best in ("bodyweight - 60 kg tested 2027-01-04", "from bodyweight - 70 kg x 5 on 2027-01-04"):
+        missing = found(f"bench: {best}", "tested max", athlete="body mass: 60 kg")
+        assert missing == NoMax("with that much help nothing is left to lift")
 
 
 def test_its_age_in_weeks() -> None:

@@ -3,6 +3,8 @@
 import json
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from setwright.checked import Checked
 from setwright.findings import Finding, Level
@@ -363,3 +365,43 @@ def test_movements_of_the_coachs_own_have_maxes_too() -> None:
         plan("our press: 3 x 5 at 75%", "push press: 3 x 5 at 50% of our press", top=own, squad=people)
     )
     assert of(one, "no-max-for-percent") == ["our press: no max for Bo to take a percent of"]
+
+
+NUMBERS = st.integers(min_value=0, max_value=300)
+MOVEMENTS = st.sampled_from([PRESS, SQUAT, "pull-up", "push-up", "assisted dip", "flat dumbbell bench press"])
+MAXES = st.builds(
+    str.format,
+    st.sampled_from(
+        [
+            "{} kg tested 2027-09-20", "bodyweight - {} kg tested 2027-06-20", "from {} lb x 7 on 2027-09-20",
+            "{} reps tested 2027-09-20", "100 kg tested 2027-09-20, training max {}%", "none yet",
+        ]
+    ),
+    NUMBERS,
+)  # fmt: skip
+DOSES = st.builds(
+    str.format,
+    st.sampled_from(
+        [
+            "3 x 5 at {}%", "3 x 5-8 at {} kg, 2 RIR", "3 x 5 at bodyweight - {} kg", "3 x 5 at {}RM",
+            "1 x 5+ at {}% of back squat, RPE 8", "3 x 5 at {}% of training max", "test {}RM",
+            "3 x 5 at {}% of bodyweight", "3 x 20 rising to {} lb",
+        ]
+    ),
+    NUMBERS,
+)  # fmt: skip
+
+
+@given(
+    st.dictionaries(MOVEMENTS, MAXES, max_size=4),
+    st.lists(st.tuples(MOVEMENTS, DOSES), min_size=1, max_size=4),
+)
+def test_any_max_and_load_end_in_findings_that_say_what_to_change(
+    maxes: dict[str, str], lines: list[tuple[str, str]]
+) -> None:
+    best = "\n".join(f"{movement}: {text}" for movement, text in maxes.items())
+    people = squad(Ann=best).replace("name: Ann\n", "name: Ann\n      body mass: 60 kg\n")
+    one = checked(plan(*(f"{movement}: {dose}" for movement, dose in lines), top=STARTS, squad=people))
+    assert all(finding.change and finding.why for finding in one.findings)
+    places = [(finding.rule, finding.place, finding.message) for finding in one.findings]
+    assert len(places) == len(set(places))

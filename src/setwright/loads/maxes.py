@@ -97,14 +97,15 @@ def _holding(bests: Iterable[Best], how: How, day: dt.date | None) -> Best | Non
 def _in_kg(best: Best, athlete: Athlete, movement: Movement) -> MaxFound | NoMax:
     if best.load is None:
         return NoMax("it was tested in repetitions, not in kilograms")
-    kg, reps = lifted(best.load, athlete, movement), best.reps or 1
-    if kg is None:
-        return _no_body()
+    reps = best.reps or 1
+    how = f"tested on {best.on}" if best.how == "tested" else f"from {reps} repetitions on {best.on}"
+    kg = _lifted(best.load, athlete, movement)
+    if isinstance(kg, NoMax):
+        return kg
     try:
         kg = Range(estimated_max(kg.low, reps).low, estimated_max(kg.high, reps).high)
     except TooManyReps as many:
         return NoMax(str(many))
-    how = f"tested on {best.on}" if best.how == "tested" else f"from {reps} repetitions on {best.on}"
     return MaxFound(movement["name"], kg, HOW_KINDS[best.how], best.on, how, _unit(best.load))
 
 
@@ -116,10 +117,10 @@ def _training(entry: Max, athlete: Athlete, movement: Movement, day: dt.date | N
         return NoMax("the max beside the training max could not be read", unread=True)
     load, share = entry.training.load, entry.training.percent
     if load is not None:
-        kg = lifted(load, athlete, movement)
+        kg = _lifted(load, athlete, movement)
         how = f"of the coach's own, beside the max of {best.on}"
         name = movement["name"]
-        return MaxFound(name, kg, "training max", best.on, how, _unit(load)) if kg else _no_body()
+        return kg if isinstance(kg, NoMax) else MaxFound(name, kg, "training max", best.on, how, _unit(load))
     found = _in_kg(best, athlete, movement)
     if isinstance(found, NoMax) or share is None:
         return found
@@ -127,8 +128,11 @@ def _training(entry: Max, athlete: Athlete, movement: Movement, day: dt.date | N
     return found._replace(kg=kg, kind="training max", how=f"{share:g} % of the max {found.how}")
 
 
-def _no_body() -> NoMax:
-    return NoMax("the body mass, or the published share of it in this movement, is not known")
+def _lifted(load: Load, athlete: Athlete, movement: Movement) -> Range | NoMax:
+    kg = lifted(load, athlete, movement)
+    if kg is None:
+        return NoMax("the body mass, or the published share of it in this movement, is not known")
+    return kg if kg.low > 0 else NoMax("with that much help nothing is left to lift")
 
 
 def _unit(load: Load) -> Unit:
