@@ -3,7 +3,7 @@
 import datetime as dt
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from setwright.model.people import Best, Max, TrainingMax
@@ -146,6 +146,7 @@ loads = st.integers(min_value=1, max_value=400).map(lambda halves: halves / 2)
 days = st.dates(min_value=dt.date(2000, 1, 1), max_value=dt.date(2099, 12, 31))
 
 
+@settings(max_examples=60, deadline=None)
 @given(loads, st.sampled_from(["kg", "lb"]), st.integers(min_value=1, max_value=30), days)
 def test_any_load_and_day_is_read_as_typed(load: float, unit: str, reps: int, day: dt.date) -> None:
     tested = one(f"{load:g} {unit} tested {day}")
@@ -156,6 +157,7 @@ def test_any_load_and_day_is_read_as_typed(load: float, unit: str, reps: int, da
     ]
 
 
+@settings(max_examples=60, deadline=None)
 @given(st.text(alphabet="0123456789 kglbxtesdfromainypw%,-+.#×", max_size=40))
 def test_any_text_is_read_or_asked_about(typed: str) -> None:
     result = read(squad(typed))

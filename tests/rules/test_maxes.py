@@ -3,7 +3,7 @@
 import json
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from setwright.checked import Checked
@@ -392,6 +392,7 @@ DOSES = st.builds(
 )  # fmt: skip
 
 
+@settings(max_examples=60, deadline=None)
 @given(
     st.dictionaries(MOVEMENTS, MAXES, max_size=4),
     st.lists(st.tuples(MOVEMENTS, DOSES), min_size=1, max_size=4),
