@@ -7,6 +7,7 @@ from setwright.coverage import Coverage, cover
 from setwright.findings import Finding, Level, in_order
 from setwright.library.table import Library
 from setwright.model.plan import Week
+from setwright.model.reader.alone import FileRead, kind_of, read_alone
 from setwright.own.plan import read_plan
 from setwright.places import Source
 from setwright.reading.text_rules import TEXT_RULES
@@ -24,7 +25,8 @@ class Checked(NamedTuple):
     ``findings`` are in the order of files and lines. ``matrix`` is empty in a week without chest.
     ``complete`` is False when part of the plan or of its files could not be read: counts may then be lower
     than what was typed. ``waiting``: the error is in the plan itself, so what the week leaves out is not
-    judged yet. ``table``: the library of the plan, its own movements in it.
+    judged yet. ``table``: the library of the plan, its own movements in it. ``alone``: the squad, gym or
+    record that the file holds instead of a plan.
     """
 
     file: str
@@ -38,6 +40,25 @@ class Checked(NamedTuple):
     complete: bool
     waiting: bool = False
     table: Library | None = None
+    alone: FileRead | None = None
+
+    @property
+    def names(self) -> frozenset[str]:
+        """The athletes who are named in the file or its squad."""
+        if self.alone is not None:
+            return self.alone.names
+        squad = self.week.squad if self.week else None
+        return frozenset(athlete.name for athlete in squad.athletes) if squad else frozenset()
+
+
+def check_file(file: str, text: str, beside: Callable[[str], str | None]) -> Checked:
+    """The plan in ``text`` read and judged, or the squad, gym or record in it read."""
+    kind = kind_of(text)
+    if kind is None:
+        return check_plan(file, text, beside)
+    read = read_alone(kind, file, text)
+    told = tuple(in_order(read.findings))
+    return Checked(file, None, None, None, (), told, (), read.sources, complete=read.complete, alone=read)
 
 
 def check_plan(file: str, text: str, beside: Callable[[str], str | None]) -> Checked:
@@ -50,7 +71,7 @@ def check_plan(file: str, text: str, beside: Callable[[str], str | None]) -> Che
     coverage = cover(read.week, table)
     aim = aim_in_force(read.week, coverage)
     waiting = any(f.level is Level.error and f.place.file == file for f in read.findings)
-    verdict = judge(Case(coverage, aim, means(read.week), table, waiting), TEXT_RULES)
+    verdict = judge(Case(coverage, aim, means(read.week, table), waiting), TEXT_RULES)
     return Checked(
         file=file,
         week=read.week,

@@ -18,6 +18,7 @@ app = typer.Typer(
     rich_markup_mode=None,
 )
 
+AnyFile = Annotated[Path, typer.Argument(metavar="FILE", help="A plan, squad, gym or record file (YAML).")]
 PlanFile = Annotated[Path, typer.Argument(metavar="FILE", help="A plan file (YAML).")]
 
 
@@ -47,14 +48,15 @@ def _plans(named: list[Path]) -> list[Path]:
     return plans
 
 
-def _checked(file: Path) -> "Checked":
-    """The plan read, resolved, covered and judged."""
+def _checked(file: Path, *, only_plans: bool = False) -> "Checked":
+    """The plan read, resolved, covered and judged; a squad, gym or record read."""
     from functools import partial
 
-    from setwright.checked import check_plan
+    from setwright.checked import check_file, check_plan
     from setwright.files import read_beside
 
-    return check_plan(str(file), _plan_text(file), partial(read_beside, file))
+    check_one = check_plan if only_plans else check_file
+    return check_one(str(file), _plan_text(file), partial(read_beside, file))
 
 
 def _movements(plan: Path | None, athlete: str | None) -> "Sized":
@@ -119,7 +121,8 @@ def check(
     files: Annotated[
         list[Path],
         typer.Argument(
-            metavar="FILE|FOLDER|-...", help="Plan files (YAML), folders of them, - for standard input."
+            metavar="FILE|FOLDER|-...",
+            help="Plans, squads, gyms or records (YAML), folders of plans and records, - for standard input.",
         ),
     ],
     form: Annotated[
@@ -135,6 +138,8 @@ def check(
     ] = False,
 ) -> None:
     """Check plans before publishing: what they cover, what is missing, what can't be read.
+
+    A squad, gym or record file named alone is read, and what can't be read in it is said.
 
     Exit status: 0 nothing at or above --fail-on, 1 findings, 2 could not run.
     """
@@ -157,16 +162,23 @@ def check(
 
 
 @app.command(epilog="Example:  setwright read week-3.yaml")
-def read(file: PlanFile) -> None:
-    """Say every line of a plan back in plain words, with the answers in force for what was not written."""
+def read(file: AnyFile) -> None:
+    """Say every line of a plan, squad, gym or record back in plain words, with the answers in force."""
     from functools import partial
 
     from setwright.files import read_beside
     from setwright.findings import exit_status
+    from setwright.model.reader.alone import kind_of, read_alone
     from setwright.own.plan import read_plan
-    from setwright.report.read import read_text
+    from setwright.report.read import alone_text, read_text
 
-    plan, table = read_plan(str(file), _plan_text(file), partial(read_beside, file))
+    text = _plan_text(file)
+    kind = kind_of(text)
+    if kind is not None:
+        alone = read_alone(kind, str(file), text)
+        typer.echo(alone_text(alone), nl=False)
+        raise typer.Exit(exit_status(alone.findings))
+    plan, table = read_plan(str(file), text, partial(read_beside, file))
     typer.echo(read_text(plan, table), nl=False)
     raise typer.Exit(exit_status(plan.findings))
 
@@ -231,7 +243,7 @@ def sheet(
     from setwright.report import terminal
     from setwright.sheets import sheet_html, sheet_name
 
-    checked = _checked(file)
+    checked = _checked(file, only_plans=True)
     if any(f.level is Level.error for f in checked.findings):
         typer.echo(terminal.text(checked, colour=_in_colour()), nl=False)
         _stop("no sheet is written while the plan has errors")
@@ -258,6 +270,31 @@ def explain(
     if not known:
         _stop(text)
     typer.echo(text, nl=False)
+
+
+@app.command(epilog="Example:  setwright schema plan --out plan.schema.json")
+def schema(
+    kind: Annotated[
+        Literal["plan", "squad", "gym", "record"],
+        typer.Argument(metavar="KIND", help="The kind of file: plan, squad, gym or record."),
+    ],
+    out: Annotated[
+        Path | None, typer.Option(metavar="FILE", help="Write it into this file instead of printing it.")
+    ] = None,
+) -> None:
+    """Print the JSON Schema with which an editor completes and explains what is typed: docs/editor.md."""
+    from setwright.files import CannotRun, write_whole
+    from setwright.schema import schema_text
+
+    text = schema_text(kind)
+    if out is None:
+        typer.echo(text, nl=False)
+        return
+    try:
+        write_whole(out, text)
+    except CannotRun as stop:
+        _stop(str(stop))
+    typer.echo(f"{out}  (first line of a {kind} beside it: # yaml-language-server: $schema={out.name})")
 
 
 def main() -> None:

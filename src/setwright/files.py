@@ -1,11 +1,15 @@
 """Reading a file whole and writing one whole: never a half-written file, never a traceback."""
 
 import os
+import re
 import tempfile
 from pathlib import Path
 
 MAX_BYTES = 1_000_000
 """Largest file that is read, in bytes (choice: a plan of 10,000 lines is under 600,000)."""
+
+
+_FIRST_KEYS = re.compile("^(?:plan|record):", re.MULTILINE)
 
 
 class CannotRun(Exception):
@@ -50,11 +54,14 @@ def decode(raw: bytes, name: str) -> str:
 
 
 def plans_in(path: Path) -> list[Path]:
-    """The plans of a folder by name (YAML files with a line that starts with "plan:"); a file is itself."""
+    """The plans and records of a folder by name: YAML files with a line "plan:" or "record:".
+
+    A file is itself. Squads and gyms are read with the plans that name them.
+    """
     if not os.path.isdir(path):  # noqa: PTH112  # unlike Path.is_dir it answers for names no file can have
         return [path]
     files = sorted(one for one in path.iterdir() if one.suffix in {".yaml", ".yml"} and one.is_file())
-    return [one for one in files if "\nplan:" in "\n" + (read_beside(one, one.name) or "plan:")]
+    return [one for one in files if _FIRST_KEYS.search(read_beside(one, one.name) or "plan:")]
 
 
 def read_beside(plan: Path, name: str) -> str | None:

@@ -26,7 +26,7 @@ def test_version() -> None:
 
 
 def test_each_command_shows_help_with_an_example() -> None:
-    for command in ("check", "read", "move", "sheet", "explain"):
+    for command in ("check", "read", "move", "sheet", "explain", "schema"):
         result = run(command, "--help")
         assert result.exit_code == 0
         assert f"Example:  setwright {command}" in result.output
@@ -145,9 +145,11 @@ def test_several_plans_in_one_run() -> None:
     assert {finding["file"] for finding in report["findings"]} == {plans[1]}
 
 
-def test_a_folder_stands_for_the_plans_in_it(tmp_path: Path) -> None:
+def test_a_folder_stands_for_the_plans_and_records_in_it(tmp_path: Path) -> None:
     report = json.loads(run("check", str(CREW), "--format", "json").output)
-    assert [Path(name).name for name in report["files"]] == ["week-flawed.yaml", "week-good.yaml"]
+    assert [Path(name).name for name in report["files"]] == [
+        "record-week-3-monday.yaml", "week-flawed.yaml", "week-good.yaml"
+    ]  # fmt: skip
     assert "there is no plan in" in run("check", str(tmp_path)).stderr
 
 
@@ -185,18 +187,48 @@ def test_explain_an_unknown_rule_names_the_nearest() -> None:
     assert "heavy-line-not-finished" in result.stderr
 
 
-def test_check_loads_nothing_heavy() -> None:
+@pytest.mark.parametrize(
+    ("arguments", "needed"),
+    [
+        (["check", str(CREW / "week-flawed.yaml")], "setwright.checked"),
+        (["schema", "plan"], "setwright.schema"),
+    ],
+)
+def test_nothing_heavy_is_loaded(arguments: list[str], needed: str) -> None:
     code = (
         "import sys; from setwright.cli import app, main\n"
-        f"try: app(['check', {str(CREW / 'week-flawed.yaml')!r}])\n"
+        f"try: app({arguments!r})\n"
         "except SystemExit: pass\n"
         "print('\\n'.join(sys.modules), file=sys.stderr)"
     )
     loaded = subprocess.run(
         [sys.executable, "-c", code], capture_output=True, text=True, check=True
     ).stderr.split()
-    assert "setwright.checked" in loaded
+    assert needed in loaded
     assert not NEVER_FOR_CHECK & set(loaded)
+
+
+def test_a_schema_is_printed_or_written_with_the_line_that_switches_it_on(tmp_path: Path) -> None:
+    printed = run("schema", "gym")
+    assert json.loads(printed.output)["title"] == "Setwright gym"
+    target = tmp_path / "gym.schema.json"
+    written = run("schema", "gym", "--out", str(target))
+    assert target.read_text(encoding="utf-8") == printed.output
+    assert written.output.endswith(
+        "(first line of a gym beside it: # yaml-language-server: $schema=gym.schema.json)\n"
+    )
+    (tmp_path / "file").write_text("", encoding="utf-8")
+    stopped = run("schema", "gym", "--out", str(tmp_path / "file" / "gym.json"))
+    assert stopped.exit_code == 2
+    assert "can't be written" in stopped.stderr
+    assert run("schema", "timetable").exit_code == 2
+
+
+def test_the_line_that_switches_a_schema_on_is_a_remark_to_check(tmp_path: Path) -> None:
+    plan = tmp_path / "week.yaml"
+    line = "# yaml-language-server: $schema=plan.schema.json\n"
+    plan.write_text(line + "plan: A\naim: return\nwork:\n  - pull-up: 3 x 8\n", encoding="utf-8")
+    assert run("check", str(plan)).exit_code == 0
 
 
 FAULTS = """\

@@ -224,7 +224,7 @@ def test_who_does_a_line_follows_from_names_and_groups() -> None:
     )
     grouped = text.replace("  athletes:", "  groups:\n    girls: [Ann]\n  athletes:").replace(
         "  - flat barbell bench press: 3 x 5\n",
-        "  - dip: 3 x 5\n    for: [girls]\n  - dip: 3 x 5\n    not for: [ann]\n"
+        "  - dip: 3 x 5\n    for: [girls]\n  - dip: 3 x 5\n    not for: [Ann]\n"
         "  - superset:\n      - dip: 3 x 5\n      - push-up: 3 x 5\n        for: [Bo]\n    not for: [Bo]\n"
         "  - dip: 3 x 5\n",
     )

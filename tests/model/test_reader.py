@@ -6,6 +6,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from setwright.model.next import Repeat
 from setwright.model.plan import Group, Item, Session, Week
 from setwright.reading.dose import Amount, Load, Rest, Span, Tempo
 from tests.reading.plans import read, rules, whole_plan
@@ -33,7 +34,7 @@ schemes:
   main lift: 5 x 5 at 80%
 next:
   - 12 or more: add 5 lb
-  - repeat
+  - otherwise: repeat
 missed day: skip
 if interrupted: finish the station
 last week:
@@ -129,9 +130,12 @@ def test_the_top_of_a_plan() -> None:
     assert read_week.aim_place is not None
     assert read_week.aim_place.line == 11
     assert read_week.focus == ("chest", "back")
-    assert read_week.sets_a_week == {"chest": "8-12", "pull to push": "at least 1"}
-    assert read_week.last_week == {"push-up": "300 reps"}
-    assert read_week.next == "12 or more: add 5 lb; repeat"
+    asked = [(one.group, one.low, one.high, one.text) for one in read_week.sets_a_week]
+    assert asked == [("chest", 8, 12, "8-12"), ("pull to push", 1, None, "at least 1")]
+    (before,) = read_week.last_week
+    assert (before.key, before.amount, before.unit) == ("push-up", 300, "reps")
+    assert read_week.next is not None
+    assert read_week.next.text == "12 or more: add 5 lb; otherwise: repeat"
     assert (read_week.missed_day, read_week.if_interrupted) == ("skip", "finish the station")
     assert [(a.rule, a.place.line) for a in read_week.allow] == [("push-without-pull", 29)]
     assert (read_week.note, read_week.private_note) == ("a note that runs on", "nobody's business")
@@ -156,7 +160,9 @@ def test_an_item_with_every_word() -> None:
     assert press.dose.groups[0].rest == press.rest == Rest(kind="seconds", low=150, high=150)
     assert press.dose.warm_up == press.warm_up
     assert (press.priority, press.for_, press.not_for) == (1, ("Ann", "light"), ("Bo", "Cy"))
-    assert (press.kit, press.stop, press.next) == (("belt",), "bar slows down", "add 5 lb every week")
+    assert (press.kit, press.stop) == (("belt",), "bar slows down")
+    assert press.next is not None
+    assert (press.next.text, press.next.place.line) == ("add 5 lb every week", 52)
     assert (press.allow[0].reason, press.note, press.private_note) == ("on purpose", "tight", "shoulder")
 
 
@@ -202,7 +208,9 @@ def test_a_superset_and_its_words() -> None:
     assert [one.name for one in pair.items] == ["dip", "push-up"]
     assert pair.rest == Rest(kind="seconds", low=120, high=120)
     assert pair.between_moves == Rest(kind="none")
-    assert (pair.priority, pair.for_, pair.stop, pair.next) == (3, ("light",), "pain", "repeat")
+    assert (pair.priority, pair.for_, pair.stop) == (3, ("light",), "pain")
+    assert pair.next is not None
+    assert pair.next.rule == Repeat()
 
 
 def test_a_timed_circuit_needs_no_doses() -> None:

@@ -22,7 +22,7 @@ def test_every_line_of_a_full_plan_is_said_back() -> None:
         "aim: size", "sport: rowing", "level: beginner", "focus: chest, back", "loads without a unit: lb",
         "percent of: training max", "sides: each", "starts: 2027-10-18", "sets a week, chest: 8-12",
         "last week, push-up: 300 reps", "people: 28", "ages: 12-13", "staff: 2", "follows: week-2.yaml",
-        "next time, where a line does not say: 12 or more: add 5 lb; repeat", "a missed day: skip",
+        "next time, where a line does not say: 12 or more: add 5 lb; otherwise: repeat", "a missed day: skip",
         "if interrupted: finish the station",
         "allowed: push-without-pull, because pull day is with the rowing coach",
         "note: a note that runs on", "private note, never printed: nobody's business",

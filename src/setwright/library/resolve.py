@@ -10,6 +10,7 @@ from setwright.library.percents import which_max
 from setwright.library.table import Library, library
 from setwright.model.people import Athlete, Squad
 from setwright.model.plan import Group, Item, Session, Week
+from setwright.model.weekly import DoneBefore
 from setwright.places import Place
 from setwright.reading import fitting
 from setwright.reading import key_rules as rules
@@ -22,15 +23,18 @@ def resolve(
 ) -> tuple[Week, tuple[Finding, ...]]:
     """The week with the library's key in each item and max, and its own word for the sides in each open dose.
 
-    Findings: names that are unknown or name several movements, in work, limits and maxes; and questions about
-    doses that depend on the movement (sides, seconds or repetitions, a plus without a base). A name in a
-    session's warm-up that is unknown is left as typed, and so are those of ``unread``: movements of the
-    coach's own about which something was said already.
+    Findings: names that are unknown or name several movements, in work, limits, maxes and last week; and
+    questions about doses that depend on the movement (sides, seconds or repetitions, a plus without a base).
+    A name in a session's warm-up that is unknown is left as typed, and so are those of ``unread``: movements
+    of the coach's own about which something was said already.
     """
     table = table or library()
     resolver = _Resolver(week, table, frozenset(map(fold, unread)))
     sessions = tuple(resolver.session(session) for session in week.sessions)
-    resolved = week.model_copy(update={"sessions": sessions, "squad": resolver.people()})
+    last_week = resolver.last_week()
+    resolved = week.model_copy(
+        update={"sessions": sessions, "squad": resolver.people(), "last_week": last_week}
+    )
     return resolved, (*resolver.findings, *which_max(resolved, table))
 
 
@@ -59,6 +63,13 @@ class _Resolver:
             for best in athlete.maxes
         )
         return athlete.model_copy(update={"maxes": tuple(maxes)})
+
+    def last_week(self) -> tuple[DoneBefore, ...]:
+        """What was done before the plan, with the library's keys."""
+        return tuple(
+            done.model_copy(update={"key": self._key(done.name, done.place, "last week")})
+            for done in self._week.last_week
+        )
 
     def _entry(self, entry: Item | Group, where: str) -> Item | Group:
         if isinstance(entry, Item):

@@ -1,7 +1,7 @@
 """The squad: who trains, and what limits hold for them."""
 
 import datetime as dt
-from collections.abc import Collection, Mapping
+from collections.abc import Mapping
 from typing import Final, Literal
 
 from pydantic import Field
@@ -115,19 +115,7 @@ class Squad(Frozen):
         """The athletes who take part."""
         return tuple(athlete for athlete in self.athletes if athlete.participation != "out")
 
-    def doing(self, for_: Collection[str], not_for: Collection[str]) -> tuple[Athlete, ...]:
-        """Those who take part in what is ``for`` some names and ``not for`` others, of athletes or groups."""
-        meant, left_out = self._named(for_), self._named(not_for)
-        return tuple(
-            athlete
-            for athlete in self.training
-            if (not for_ or athlete.name in meant) and athlete.name not in left_out
-        )
-
-    def _named(self, names: Collection[str]) -> set[str]:
-        """The athletes of some names, each of an athlete or a group."""
-        folded = {name.casefold() for name in names}
-        members = {
-            name for group, named in self.groups.items() if group.casefold() in folded for name in named
-        }
-        return members | {one.name for one in self.athletes if one.name.casefold() in folded}
+    def called(self, athlete: Athlete) -> frozenset[str]:
+        """The names that mean an athlete in ``for`` and ``not for``: their own and those of their groups."""
+        groups = (name for name, members in self.groups.items() if athlete.name in members)
+        return frozenset({athlete.name, *groups})

@@ -4,11 +4,11 @@ import datetime as dt
 from collections.abc import Iterator
 from typing import Literal
 
-from pydantic import Field
-
+from setwright.model.next import NextTime
 from setwright.model.own import OwnMovement
 from setwright.model.people import Athlete, Squad
 from setwright.model.room import Gym
+from setwright.model.weekly import DoneBefore, WeeklySets
 from setwright.places import Place
 from setwright.reading.dose import BARE_PERCENT_OF, Amount, Dose, Load, MaxKind, Rest, Sides, Tempo, WarmUp
 from setwright.reading.frozen import Frozen
@@ -39,7 +39,7 @@ class Item(Frozen):
     sides: Sides | None = None
     load: Load | None = None
     warm_up: WarmUp | None = None
-    next: str | None = None
+    next: NextTime | None = None
     priority: int = 2
     for_: tuple[str, ...] = ()
     not_for: tuple[str, ...] = ()
@@ -73,7 +73,7 @@ class Group(Frozen):
     every_s: float | None = None
     ladder: tuple[int, ...] = ()
     load: Load | None = None
-    next: str | None = None
+    next: NextTime | None = None
     priority: int = 2
     for_: tuple[str, ...] = ()
     not_for: tuple[str, ...] = ()
@@ -125,6 +125,11 @@ class Session(Frozen):
         return tuple(item for item, _ in self.lines())
 
 
+def is_for(entry: Item | Group, called: frozenset[str]) -> bool:
+    """Whether a line or group is for the person who goes by these names: their own, and their groups'."""
+    return (not entry.for_ or bool(called & set(entry.for_))) and not called & set(entry.not_for)
+
+
 class Week(Frozen):
     """A plan: one week of sessions, or a single session. ``place`` is the ``plan`` key.
 
@@ -144,9 +149,9 @@ class Week(Frozen):
     sport: str | None = None
     level: TrainingLevel | None = None
     focus: tuple[str, ...] = ()
-    sets_a_week: dict[str, str] = Field(default_factory=dict)
+    sets_a_week: tuple[WeeklySets, ...] = ()
     follows: str | None = None
-    last_week: dict[str, str] = Field(default_factory=dict)
+    last_week: tuple[DoneBefore, ...] = ()
     own_movements: tuple[OwnMovement, ...] = ()
     unread_movements: tuple[str, ...] = ()
     people: int | None = None
@@ -154,7 +159,7 @@ class Week(Frozen):
     staff: int | None = None
     squad: Squad | None = None
     gym: Gym | None = None
-    next: str | None = None
+    next: NextTime | None = None
     missed_day: Literal["resume", "skip", "restart the week"] = "resume"
     if_interrupted: str | None = None
     allow: tuple[Allowed, ...] = ()
@@ -168,7 +173,8 @@ class Week(Frozen):
 
     def lifters(self, item: Item, group: Group | None) -> tuple[Athlete, ...]:
         """The athletes of the squad who do a line, of its group or of none; nobody without a squad."""
-        if self.squad is None:
+        squad = self.squad
+        if squad is None:
             return ()
-        doing = self.squad.doing(item.for_, item.not_for)
-        return tuple(a for a in doing if group is None or a in self.squad.doing(group.for_, group.not_for))
+        said_of = (item,) if group is None else (group, item)
+        return tuple(a for a in squad.training if all(is_for(one, squad.called(a)) for one in said_of))

@@ -1,11 +1,19 @@
-"""Every rule about typed text, by id: of the file, of keys and values, and of the dose line."""
+"""Every rule about typed text, by id: of the file, of keys and values, of the dose line and of a record."""
 
 from collections.abc import Mapping
 from typing import Final
 
-from setwright.reading import file_rules, key_rules, max_rules, questions
+from setwright.reading import file_rules, key_rules, max_rules, next_rules, questions, record_questions
 from setwright.reading.faults import TextRule
 
 TEXT_RULES: Final[Mapping[str, TextRule]] = {
-    rule.id: rule for rule in (*file_rules.RULES, *key_rules.RULES, *max_rules.RULES, *questions.TEXT_RULES)
+    rule.id: rule
+    for rule in (
+        *file_rules.RULES,
+        *key_rules.RULES,
+        *max_rules.RULES,
+        *next_rules.RULES,
+        *questions.TEXT_RULES,
+        *record_questions.RULES,
+    )
 }

@@ -4,13 +4,16 @@ from collections.abc import Iterable, Iterator
 
 from setwright.findings import in_order
 from setwright.library.table import Library, library
-from setwright.model.people import Athlete, Limit
+from setwright.model.next import typed_next
+from setwright.model.people import Athlete, Limit, Squad
 from setwright.model.plan import Week
 from setwright.model.reader import WeekRead
+from setwright.model.reader.alone import FileRead
 from setwright.model.room import Gym, Stock
 from setwright.reading.habits import Habits
 from setwright.report.read_maxes import max_words
 from setwright.report.read_own import own_lines
+from setwright.report.read_record import record_blocks
 from setwright.report.read_session import allowed, session_head, session_lines
 from setwright.report.wrapping import plain, wrapped
 
@@ -26,10 +29,23 @@ def read_text(read: WeekRead, table: Library | None = None) -> str:
     return "\n\n".join(blocks) + "\n"
 
 
+def alone_text(read: FileRead) -> str:
+    """What was read in a squad, gym or record file, and what could not be read; ends with a line end."""
+    blocks = []
+    if isinstance(read.held, Squad):
+        blocks.append(_squad(read.held))
+    elif isinstance(read.held, Gym):
+        blocks.append(_block(f"Gym: {read.held.name or 'no name'}", _gym(read.held)))
+    elif read.held is not None:
+        blocks += (_block(head, lines) for head, lines in record_blocks(read.held))
+    blocks += _faults(read)
+    return "\n\n".join(blocks) + "\n"
+
+
 def _week(week: Week, table: Library) -> Iterator[str]:
     yield _block(f"{week.name}: what holds for the whole plan", _in_force(week))
     if week.squad is not None:
-        yield _block(f"Squad: {week.squad.name or 'no name'}", map(_athlete, week.squad.athletes))
+        yield _squad(week.squad)
     if week.gym is not None:
         yield _block(f"Gym: {week.gym.name or 'no name'}", _gym(week.gym))
     if week.own_movements:
@@ -64,8 +80,8 @@ def _in_force(week: Week) -> Iterator[str]:
     )
     if week.starts:
         yield f"starts: {week.starts.isoformat()}"
-    yield from (f"sets a week, {group}: {span}" for group, span in week.sets_a_week.items())
-    yield from (f"last week, {name}: {done}" for name, done in week.last_week.items())
+    yield from (f"sets a week, {one.group}: {one.text}" for one in week.sets_a_week)
+    yield from (f"last week, {one.name}: {one.text}" for one in week.last_week)
     for word, value in (
         ("people", week.people),
         ("ages", week.ages),
@@ -74,7 +90,11 @@ def _in_force(week: Week) -> Iterator[str]:
     ):
         if value is not None:
             yield f"{word}: {value}"
-    yield f"next time, where a line does not say: {week.next}" if week.next else "next time: not written"
+    yield (
+        f"next time, where a line does not say: {typed_next(week.next.rule)}"
+        if week.next
+        else "next time: not written"
+    )
     yield f"a missed day: {week.missed_day}"
     if week.if_interrupted:
         yield f"if interrupted: {week.if_interrupted}"
@@ -130,6 +150,21 @@ def _line(line: str) -> str:
     return wrapped(line.lstrip(), f"  {further}", f"      {further}")
 
 
+def _squad(squad: Squad) -> str:
+    lines = [*map(_athlete, squad.athletes), *_of_all(squad)]
+    return _block(f"Squad: {squad.name or 'no name'}", lines)
+
+
+def _of_all(squad: Squad) -> Iterator[str]:
+    """What holds for everyone: groups, and how loads are rounded and picked."""
+    yield from (f"group {name}: {', '.join(members)}" for name, members in squad.groups.items())
+    yield f"loads are rounded: {squad.rounding}; of a range the {squad.pick_in_a_range} one is taken"
+    if squad.note:
+        yield f"note: {squad.note}"
+    if squad.private_note:
+        yield f"private note, never printed: {squad.private_note}"
+
+
 def _athlete(athlete: Athlete) -> str:
     told: list[str | None] = [
         athlete.level,
@@ -153,7 +188,7 @@ def _limit(limit: Limit) -> str:
     return f"{what} until {limit.until}"
 
 
-def _faults(read: WeekRead) -> Iterator[str]:
+def _faults(read: WeekRead | FileRead) -> Iterator[str]:
     if not read.findings:
         return
     lines = ["Also" if read.complete else "Could not be read as written"]

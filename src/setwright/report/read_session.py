@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from setwright.library.table import Library
+from setwright.model.next import typed_next
 from setwright.model.plan import Allowed, Group, Item, Session
 from setwright.reading import words
 from setwright.reading.dose import Rest
@@ -68,7 +69,7 @@ def _item(item: Item, habits: Habits, table: Library, group: Group | None = None
     else:
         told += item.dose.notes
     if item.next:
-        told.append(f"next time: {item.next}")
+        told.append(f"next time: {typed_next(item.next.rule)}")
     told += _shared(item)
     if item.kit:
         told.append(f"kit: {', '.join(item.kit)}")
@@ -118,7 +119,7 @@ def _group(group: Group, habits: Habits) -> str:
         f"{_pause(group.between_moves)} between moves" if group.between_moves else "straight on between moves"
     )
     if group.next:
-        told.append(f"next time: {group.next}")
+        told.append(f"next time: {typed_next(group.next.rule)}")
     return "; ".join([f"{group.kind}: {told[0]}", *told[1:], *_shared(group), *_remarks(group)])
 
 

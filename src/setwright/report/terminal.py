@@ -31,10 +31,17 @@ def text(checked: Checked, *, colour: bool) -> str:
         *_head(checked),
         *(_finding(f, n, checked, colour=colour) for n, f in enumerate(checked.findings, 1)),
     ]
-    return "\n\n".join([*blocks, _counts(checked)]) + "\n"
+    if checked.findings or checked.alone is None:
+        blocks.append(_counts(checked))
+    return "\n\n".join(blocks) + "\n"
 
 
 def _head(checked: Checked) -> Iterator[str]:
+    if checked.alone is not None:
+        from setwright.report.alone import what_was_read  # noqa: PLC0415 - a plan's check need not load it
+
+        yield wrapped(f"{checked.file}: {what_was_read(checked.alone)}")
+        return
     if checked.week is None or checked.coverage is None or checked.aim is None:
         yield f"{plain(checked.file)}: nothing of this plan could be read"
         return

@@ -48,6 +48,7 @@ def find(case: Case) -> Iterator[Fault]:
             cure=Cure(_change(worst)),
             seen=lines_of(one.lift for one in over),
             day=work.day,
+            to_others=f"{work.name} asks for more than an athlete's max" if worst.athlete else "",
             level=Level.error if worst.percent.low > CANT_BE_LIFTED.value else None,
         )
 

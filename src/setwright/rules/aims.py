@@ -30,15 +30,24 @@ LEVELS: Final[Mapping[str, tuple[Level | None, ...]]] = {
     "no-work-at-long-length":     (ADVICE, GAP,    GAP,    ADVICE, NO,     ADVICE, NO,     NO),
     "no-work-at-short-length":    (ADVICE, ADVICE, GAP,    NO,     NO,     ADVICE, NO,     NO),
     "push-without-pull":          (GAP,    GAP,    GAP,    GAP,    GAP,    ADVICE, NO,     NO),
-    "no-max-for-percent":         (ERROR,) * len(ROWS),
-    "above-tested-max":           (ADVICE,) * len(ROWS),
-    "reps-not-possible-at-load":  (ADVICE,) * len(ROWS),
-    "effort-and-percent-disagree": (ADVICE,) * len(ROWS),
-    "stale-max":                  (ADVICE,) * len(ROWS),
-    "unit-looks-wrong":           (ADVICE,) * len(ROWS),
-    "beginner-maximal-test":      (ADVICE,) * len(ROWS),
 }  # fmt: skip
 """Level of each rule in each row (common practice, no source); None: the rule is silent there."""
+
+EVERYWHERE: Final[Mapping[str, Level]] = {
+    "limit-broken": ERROR,
+    "avoided-move": ERROR,
+    "modified-but-nothing-changed": ERROR,
+    "nobody-can-use": ERROR,
+    "name-in-a-public-title": ADVICE,
+    "no-max-for-percent": ERROR,
+    "above-tested-max": ADVICE,
+    "reps-not-possible-at-load": ADVICE,
+    "effort-and-percent-disagree": ADVICE,
+    "stale-max": ADVICE,
+    "unit-looks-wrong": ADVICE,
+    "beginner-maximal-test": ADVICE,
+}
+"""Level of the rules that ask the same of every week (common practice, no source)."""
 
 CHEST_SETS_TO_SPEAK: Final[Mapping[Row, float]] = {"general": 6, "sport": 6}
 """Direct chest sets a week from which the coverage rules speak (choice, no source)."""
@@ -100,7 +109,7 @@ class AimInForce(NamedTuple):
         The rules about weekly sets are not in the table: they are as bad as the bound they find broken.
         """
         if rule not in LEVELS:
-            return ADVICE
+            return EVERYWHERE.get(rule, ADVICE)
         if rule in CHEST_RULES and coverage.chest.low < CHEST_SETS_TO_SPEAK.get(self.row, 0):
             return None
         return LEVELS[rule][ROWS.index(self.row)]
@@ -118,14 +127,7 @@ class AimInForce(NamedTuple):
         return OVER.get(self.row, ())
 
 
-CHEST_RULES: Final = frozenset(
-    {
-        "crossing-work-only", "part-not-loaded", "line-never-followed", "no-heavy-lift-for-part",
-        "no-work-across-the-midline", "heavy-line-not-finished", "no-work-at-long-length",
-        "no-work-at-short-length",
-    }
-)  # fmt: skip
-"""Rules about the parts of the chest, which speak only in a week that trains it enough."""
+CHEST_RULES: Final = frozenset(LEVELS) - {"half-a-pair", "one-side-only", "push-without-pull"}
 
 
 def aim_in_force(week: Week, coverage: Coverage) -> AimInForce:

@@ -62,7 +62,7 @@ def asking(case: Case, lift: Lift) -> Iterator[Asking]:
     """What a lift asks of each athlete who does the line."""
     week, work = case.coverage.week, lift.work
     for athlete in week.lifters(work.item, work.group):
-        asked = load_asked_for(lift.load, work.item, athlete, week, case.table)
+        asked = load_asked_for(lift.load, work.item, athlete, week, case.means.table)
         yield Asking(lift, athlete, asked)
 
 

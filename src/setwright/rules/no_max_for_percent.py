@@ -60,15 +60,16 @@ def _fault(case: Case, movements: list[str], missing: list[_Missing]) -> Fault:
     first, athletes = missing[0].lift, [one.athlete for one in missing]
     reasons = dict.fromkeys(one.why for one in missing)
     told = (Seen(f"{why} ({names(one.athlete for one in missing if one.why == why)})") for why in reasons)
-    lines = lines_of(one.lift for one in missing)
+    lines, lifted = lines_of(one.lift for one in missing), " and ".join(movements)
     return Fault(
         place=first.work.item.place,
         where=first.work.session.title,
-        message=f"{' and '.join(movements)}: no max for {names(athletes)} to take a percent of",
+        message=f"{lifted}: no max for {names(athletes)} to take a percent of",
         why=f"none is made up, so no load can be printed on {_number(len(lines))}",
         cure=Cure(_change(case, movements[0], first, athletes)),
         seen=(*told, *lines),
         day=first.work.day,
+        to_others=f"{lifted}: an athlete has no max to take a percent of",
     )
 
 

@@ -5,7 +5,6 @@ from typing import Final, Literal, NamedTuple
 
 from setwright.coverage import Coverage, Movement, Part, PartCover, SessionCover, Work
 from setwright.findings import Level, Seen
-from setwright.library.table import Library
 from setwright.places import Place
 from setwright.rules.aims import AimInForce
 from setwright.rules.means import Means
@@ -43,7 +42,8 @@ class Fault(NamedTuple):
 
     ``parts``: the parts of the chest it speaks of; ``day``: the session in which an
     ``allow`` may stand. ``closed_by``: whether adding a movement anywhere in the week closes it.
-    ``level`` and ``source`` only where they differ from those of the row and the rule.
+    ``level`` and ``source`` only where they differ from those of the row and the rule. ``to_others``:
+    what may be said of it where others read it, when it speaks of one athlete.
     """
 
     place: Place
@@ -57,19 +57,18 @@ class Fault(NamedTuple):
     closed_by: Callable[[Movement], bool] = nothing_closes
     level: Level | None = None
     source: str | None = None
+    to_others: str = ""
 
 
 class Case(NamedTuple):
     """What a rule judges: what the week adds up to, what it is for, and what there is to do it with.
 
-    ``table``: the library of the plan, its own movements in it. ``waiting``: part of the plan could not be
-    read, so what it leaves out can't be judged yet.
+    ``waiting``: part of the plan could not be read, so what it leaves out can't be judged yet.
     """
 
     coverage: Coverage
     aim: AimInForce
     means: Means
-    table: Library
     waiting: bool = False
 
     @property

@@ -69,7 +69,7 @@ class _Usual(NamedTuple):
 def find(case: Case) -> Iterator[Fault]:
     """One fault a max: the first of the athlete's other maxes that it does not fit is named."""
     squad = case.coverage.week.squad
-    every = [_lifts(athlete, case.table) for athlete in (squad.athletes if squad else ())]
+    every = [_lifts(athlete, case.means.table) for athlete in (squad.athletes if squad else ())]
     for lifts in every:
         told = set()
         for one, beside in permutations(lifts, 2):

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from setwright.library.table import Library
-from setwright.model.plan import Group, Item, Week
+from setwright.model.plan import Group, Item, Week, is_for
 from setwright.reading.dose import Amount, Dose, Load, SetGroup, SetWork, Span
 from setwright.reading.say import dose_short
 from setwright.sheets.boxes import boxes, ramps
@@ -88,10 +88,7 @@ def _numbered(
 
 def meant(entry: Item | Group, athlete: frozenset[str] | None) -> bool:
     """Whether a line or group is for this person; everything is for nobody in particular."""
-    if athlete is None:
-        return True
-    wanted = not entry.for_ or bool(athlete & set(entry.for_))
-    return wanted and not athlete & set(entry.not_for)
+    return athlete is None or is_for(entry, athlete)
 
 
 def _group_block(
@@ -105,7 +102,7 @@ def _group_block(
         lines=tuple(_line(item, number, writer, athlete, group) for number, item in members),
         heading=typeset(heading),
         remarks=_remarks(group, athlete),
-        next_time=group.next,
+        next_time=group.next.text if group.next else None,
         rounds_box=_open_ended(group),
     )
 
@@ -124,7 +121,7 @@ def _line(
         load=load,
         boxes=_boxes(item, group),
         ramps=ramps(item.warm_up or (dose.warm_up if dose else None), writer.load, writer.blank(item)),
-        next_time=item.next,
+        next_time=item.next.text if item.next else None,
     )
 
 

@@ -152,5 +152,5 @@ def _rules(session: Session, athlete: frozenset[str] | None, week: Week) -> Iter
     if interrupted:
         yield words.INTERRUPTED, words.sentence(interrupted)
     if week.next:
-        yield words.NEXT_TIME, words.sentence(f"{week.next}, unless a line says otherwise")
+        yield words.NEXT_TIME, words.sentence(f"{week.next.text}, unless a line says otherwise")
     yield words.SAFETY

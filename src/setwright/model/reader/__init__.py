@@ -3,6 +3,8 @@
 ``keys`` reads keys by tables: which key, which field, how its value is typed, which keys are not read yet.
 ``plan`` starts here: the top of the file, then ``session``, ``group`` and ``item``.
 ``squad`` and ``gym`` read a file beside the plan or the same keys underneath; ``house`` is what all share.
+``next`` reads rules for next time, ``weekly`` what is asked of a week, ``record`` what was done.
+``alone`` tells a squad, gym or record from a plan and reads it by itself.
 """
 
 from setwright.model.reader.plan import WeekRead, read_week

@@ -19,6 +19,7 @@ from setwright.model.reader.keys import (
     read_keys,
     shown,
 )
+from setwright.model.reader.next import read_next
 from setwright.places import Place
 from setwright.reading import fields
 from setwright.reading import key_rules as rules
@@ -44,7 +45,7 @@ KEYS: Final[Table] = {
     "tempo": Key("tempo", raw),
     "sides": Key("sides", raw),
     "warm up": Key("warm_up", raw),
-    "next": Key("next", fields.sentences),
+    "next": Key("next", read_next),
     "priority": Key("priority", fields.whole(1, 3)),
     "for": Key("for_", fields.names),
     "not for": Key("not_for", fields.names),

@@ -4,6 +4,7 @@ from typing import Any, Final, NamedTuple
 
 from setwright.findings import Finding, Level
 from setwright.model.plan import Session, Week
+from setwright.model.reader.alone import KINDS, PLAN_KEYS
 from setwright.model.reader.beside import Beside, Files
 from setwright.model.reader.gym import read_gym
 from setwright.model.reader.house import House
@@ -30,8 +31,6 @@ from setwright.reading.nodes import Node, Pairs, Scalar
 
 MOST_WEEKS: Final = 104
 """Longest block, in weeks (choice: two years)."""
-OTHER_FILES: Final = ("squad", "gym", "record")
-"""First keys of files that are no plans."""
 
 
 class WeekRead(NamedTuple):
@@ -77,9 +76,9 @@ def _no_plan(place: Place, message: str, found: Gathering) -> None:
 def _is_plan(root: Pairs, found: Gathering) -> bool:
     """Whether the keys are those of a plan and not of a file that belongs beside one."""
     keys = [fold(key.text) for key, _ in root.pairs]
-    if {"plan", "sessions", "work"} & {OTHER_WORDS.get(key, key) for key in keys}:
+    if PLAN_KEYS & {OTHER_WORDS.get(key, key) for key in keys}:
         return True
-    if keys and keys[0] in OTHER_FILES:
+    if keys and keys[0] in KINDS:
         message = f"this is a {keys[0]} file, not a plan"
         found.say(rules.NO_PLAN, root.pairs[0][0].place, message, "name the plan file instead")
     else:
