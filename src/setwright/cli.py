@@ -7,6 +7,8 @@ from typing import TYPE_CHECKING, Annotated, Literal, NoReturn
 import typer
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
     from setwright.checked import Checked
     from setwright.own.plan import Sized
 
@@ -19,6 +21,9 @@ app = typer.Typer(
 )
 
 AnyFile = Annotated[Path, typer.Argument(metavar="FILE", help="A plan, squad, gym or record file (YAML).")]
+Week = Annotated[
+    int | None, typer.Option("--week", metavar="N", help="Which week of a plan of several weeks.")
+]
 PlanFile = Annotated[Path, typer.Argument(metavar="FILE", help="A plan file (YAML).")]
 
 
@@ -40,9 +45,12 @@ def _plan_text(file: Path) -> str:
 
 def _plans(named: list[Path]) -> list[Path]:
     """The plan files named, folders replaced by the plans in them."""
-    from setwright.files import plans_in
+    from setwright.files import CannotRun, plans_in
 
-    plans = [plan for one in named for plan in plans_in(one)]
+    try:
+        plans = [plan for one in named for plan in plans_in(one)]
+    except CannotRun as stop:
+        _stop(str(stop))
     if not plans:
         _stop(f"there is no plan in {named[0]}: a plan is a .yaml file with a line `plan: its name`")
     return plans
@@ -59,13 +67,22 @@ def _checked(file: Path, *, only_plans: bool = False) -> "Checked":
     return check_one(str(file), _plan_text(file), partial(read_beside, file))
 
 
+def _week_of(weeks: int, named: int | None, file: Path) -> int:
+    """The week that is asked for, or the end of the command when the plan has no such week or several."""
+    if named is None and weeks > 1:
+        _stop(f"{file} has {weeks} weeks; say which one, from --week 1 to --week {weeks}")
+    if named is not None and not 1 <= named <= weeks:
+        _stop(f"{file} has no week {named}: it has {'one week' if weeks == 1 else f'{weeks} weeks'}")
+    return named or 1
+
+
 def _movements(plan: Path | None, athlete: str | None) -> "Sized":
     """The library, with a plan's own movements and at the size of one of its athletes."""
     from functools import partial
 
     from setwright.files import read_beside
     from setwright.library.table import library
-    from setwright.model.reader import read_week
+    from setwright.model.reader import read_block
     from setwright.own.body import NoSuchBody
     from setwright.own.plan import NotToSize, Sized, sized_library
 
@@ -73,7 +90,7 @@ def _movements(plan: Path | None, athlete: str | None) -> "Sized":
         if athlete is not None:
             _stop("--for needs --plan and the plan that the athlete is in")
         return Sized(library(), 1.0, ())
-    read = read_week(str(plan), _plan_text(plan), partial(read_beside, plan))
+    read = read_block(str(plan), _plan_text(plan), partial(read_beside, plan))
     try:
         return sized_library(read, athlete)
     except (NotToSize, NoSuchBody) as stop:
@@ -136,6 +153,9 @@ def check(
         bool,
         typer.Option("--with-names", help="Athletes' names in machine output too; logs are read by others."),
     ] = False,
+    watch: Annotated[
+        bool, typer.Option("--watch", help="Check again at each save of the plans or of files they name.")
+    ] = False,
 ) -> None:
     """Check plans before publishing: what they cover, what is missing, what can't be read.
 
@@ -145,24 +165,61 @@ def check(
     """
     from setwright.findings import Level, exit_status
 
-    checked = [_checked(file) for file in _plans(files)]
+    if watch:
+        _watch(files, form, with_names=with_names)
+    elif form == "json":
+        from setwright.report import machine
+
+        checked = [_checked(file) for file in _plans(files)]
+        typer.echo(machine.json_text(checked, with_names=with_names), nl=False)
+        raise typer.Exit(exit_status([f for one in checked for f in one.findings], Level[fail_on]))
+    else:
+        say, status = _sayer(form, with_names=with_names), 0
+        for number, file in enumerate(_plans(files)):
+            one = _checked(file)
+            typer.echo(("\n" if number and form == "text" else "") + say(one), nl=False)
+            status = max(status, exit_status(one.findings, Level[fail_on]))
+        raise typer.Exit(status)
+
+
+def _sayer(form: str, *, with_names: bool) -> "Callable[[Checked], str]":
+    """What prints one checked plan: as text, as short lines, or as annotations."""
+    from functools import partial
+
     if form == "text":
         from setwright.report import terminal
 
-        typer.echo("\n".join(terminal.text(one, colour=_in_colour()) for one in checked), nl=False)
-    else:
-        from setwright.report import machine
+        return partial(terminal.text, colour=_in_colour())
+    from setwright.report import machine
 
-        if form == "json":
-            typer.echo(machine.json_text(checked, with_names=with_names), nl=False)
-        else:
-            lines = machine.short if form == "short" else machine.github
-            typer.echo("".join(lines(one, with_names=with_names) for one in checked), nl=False)
-    raise typer.Exit(exit_status([f for one in checked for f in one.findings], Level[fail_on]))
+    return partial(machine.short if form == "short" else machine.github, with_names=with_names)
 
 
-@app.command(epilog="Example:  setwright read week-3.yaml")
-def read(file: AnyFile) -> None:
+def _watch(files: list[Path], form: str, *, with_names: bool) -> None:
+    """Check and print at each save until Ctrl-C."""
+    from functools import partial
+
+    from setwright.watching import watch
+
+    if form == "json":
+        _stop("--watch prints again and again, and JSON is one document: take --format text or short")
+    if Path("-") in files:
+        _stop("--watch needs files: standard input can't be read again")
+    say = _sayer(form, with_names=with_names)
+    watch(files, say, partial(typer.echo, nl=False), redraw=sys.stdout.isatty())
+
+
+@app.command(epilog="Example:  setwright read week-3.yaml --count")
+def read(
+    file: AnyFile,
+    week: Week = None,
+    count: Annotated[
+        bool,
+        typer.Option(
+            "--count", help="Under each line what it counts: sets, hard sets and why, amounts, time."
+        ),
+    ] = False,
+) -> None:
     """Say every line of a plan, squad, gym or record back in plain words, with the answers in force."""
     from functools import partial
 
@@ -179,7 +236,9 @@ def read(file: AnyFile) -> None:
         typer.echo(alone_text(alone), nl=False)
         raise typer.Exit(exit_status(alone.findings))
     plan, table = read_plan(str(file), text, partial(read_beside, file))
-    typer.echo(read_text(plan, table), nl=False)
+    if week is not None and plan.weeks:
+        _week_of(len(plan.weeks), week, file)
+    typer.echo(read_text(plan, table, week, count=count), nl=False)
     raise typer.Exit(exit_status(plan.findings))
 
 
@@ -234,6 +293,7 @@ def sheet(
     kind: Annotated[Literal["all", "session", "week"], typer.Option(help="Which sheets.")] = "all",
     paper: Annotated[Literal["a4", "letter"], typer.Option(help="The paper they are printed on.")] = "a4",
     out: Annotated[Path, typer.Option(metavar="FOLDER", help="Where the HTML files go.")] = Path("sheets"),
+    week: Week = None,
 ) -> None:
     """Write the sheets of a plan as HTML files to print: session sheets and the week overview."""
     import datetime as dt
@@ -247,6 +307,14 @@ def sheet(
     if any(f.level is Level.error for f in checked.findings):
         typer.echo(terminal.text(checked, colour=_in_colour()), nl=False)
         _stop("no sheet is written while the plan has errors")
+    number = _week_of(len(checked.weeks), week, file)
+    checked = checked.only(number)
+    if checked.week is None or not checked.week.sessions:
+        from setwright.report.stages import left_out
+
+        if checked.week is not None and (held := "; ".join(left_out(checked.week))):
+            _stop(f"no session is in force, so no sheet is written: {held}")
+        _stop(f"{file}: there is no training in week {number}, so nothing to print")
     for one in ("session", "week") if kind == "all" else (kind,):
         target = out / sheet_name(checked, one, paper)
         try:

@@ -4,7 +4,6 @@ from setwright.library.table import library
 from setwright.loads.asked_for import Asked, load_asked_for
 from setwright.model.plan import Item, Week
 from setwright.own.plan import read_plan
-from setwright.reading.dose import Load
 
 
 def week(
@@ -23,10 +22,10 @@ def week(
     return read.week
 
 
-def asked_of(one: Week, *, own: Load | None = None, last_kg: float | None = None) -> Asked:
+def asked_of(one: Week, *, last_kg: float | None = None) -> Asked:
     """What the first load of the line asks of the athlete."""
     item = one.sessions[0].work[0]
     assert isinstance(item, Item)
     assert one.squad is not None
-    load = item.loads[0] if item.loads else None
-    return load_asked_for(load, item, one.squad.athletes[0], one, library(), own=own, last_kg=last_kg)
+    load = item.line_loads[0] if item.line_loads else None
+    return load_asked_for(load, item, one.squad.athletes[0], one, library(), last_kg=last_kg)

@@ -9,7 +9,6 @@ import pytest
 
 from setwright.loads.asked_for import Kilograms, NoNumber
 from setwright.loads.ranges import Range
-from setwright.reading.dose import Load
 from tests.loads.plans import asked_of, week
 
 BENCH = "flat barbell bench press: {}"
@@ -126,13 +125,6 @@ def test_a_percent_of_a_range_of_the_body_stays_in_order() -> None:
     )
     assert found.kg == near(-18, -16.08)  # 0.6 x 70 - 60 and 0.6 x 65.2 - 55.2
     assert found.lifted == near(39.12, 42)
-
-
-def test_the_athletes_own_load_comes_first() -> None:
-    own = Load(kind="mass", low=40, high=40, unit="kg")
-    found = asked_of(week(BENCH.format("3 x 5 at 75%"), maxes=TESTED), own=own)
-    assert isinstance(found, Kilograms)
-    assert found.kg == (40, 40)
 
 
 @pytest.mark.parametrize(

@@ -59,9 +59,12 @@ def test_people_and_room_are_said_back() -> None:
         "max 90 % of it", "left arm behind at most 0 degrees until 2027-02-15",
         "load at most 20 kg until cleared",
         "no overhead, no hanging, avoids dip, avoids push-up until cleared", "avoids dip",
-        "Gym: Hall", "racks: 2", "bars: 2 of 20 kg, 1 of 45 lb", "plates: 2 pairs of 2.5 kg",
+        "Gym: Hall", "racks: 2", "bars: 2 of 20 kg, 1 of 45 lb",
+        "plates in the room, for all racks together: 2 pairs of 2.5 kg",
         "dumbbells: 1 pair of 4 to 32 kg in steps of 2", "kettlebells: none",
-        "cables: 1 x twin tower, 2 x tower", "bands: Red 60 N at 2 m",
+        "cables: 1 x twin tower, stack not written, pulley not written",
+        "2 x tower, pulley from the floor to 2.1 m, stack 5 to 90 kg in steps of 5, the handle pulls the pin",
+        "the pin divided by 2", "bands: 4 x Red 60 N at 2 m; green 110 N at 2 m; blue of unknown pull",
         "stations: 1 x dip bars", "spotter: none",
     ):  # fmt: skip
         assert words in text
@@ -151,3 +154,37 @@ def test_lines_keep_to_80_columns() -> None:
 def test_maxes_are_said_back(typed: str, words: str) -> None:
     people = f"squad:\n  athletes:\n    - name: Ann\n      maxes:\n        pull-up: {typed}\n"
     assert f"Ann: pull-up: {words} " in said(f"plan: A\n{people}work:\n  - dip: 3 x 8\n")
+
+
+def test_a_day_like_another_one_says_what_is_different() -> None:
+    monday = "  - day: Monday\n    minutes: 40\n    work:\n      - dip: 3 x 8\n      - push-up: 3 x 9\n"
+    below = (
+        "    leave out: [dip]\n    swap:\n      push-up: pull-up\n    change:\n      - pull-up: 3 x 5\n"
+        "    add:\n      - superset:\n          - push press: 3 x 5\n          - face pull: 3 x 9\n"
+        "      - dip: 1 x 8\n"
+    )
+    text = said(f"plan: A\nsessions:\n{monday}  - day: Friday\n    like: Monday\n{below}")
+    assert (
+        "like Monday, a copy of its own: dip left out, pull-up in place of push-up, a new dose of pull-up, "
+        "a superset of push press and face pull added, dip added; minutes from there"
+    ) in text
+    assert "Friday, 40 minutes" in text
+    assert "1. pull-up: 3 sets of 5" in text
+
+
+def test_what_is_done_instead_and_loads_by_athlete_are_said_back() -> None:
+    squad = "squad:\n  athletes:\n    - name: Ann\n    - name: Pell\n"
+    line = "  - goblet squat: 3 x 8 at 16 kg\n    load:\n      Ann: 8, 10, 12 kg\n      Pell: none\n"
+    instead = "    instead:\n      Ann: dip\n      Pell:\n        - leg press: 3 x 10\n"
+    instead += "        - push-up: 1 x 9\n"
+    member = "  - circuit:\n      - push-up: 9\n        instead:\n          Ann: pull-up\n    rounds: 3\n"
+    text = said(f"plan: A\nunit: kg\n{squad}work:\n{line}{instead}{member}")
+    for words in (
+        "1. goblet squat: 3 sets of 8 with 16 kg; Ann with 8 kg, with 10 kg, with 12 kg; Pell with no load",
+        "no load, on purpose",
+        'Ann instead: leaning parallel-bar dip: 3 sets of 8 with 16 kg; typed "dip"',
+        "Pell instead: leg press: 3 sets of 10",
+        "Pell instead: push-up: 1 set of 9",
+        "2a push-up: 9 Ann instead: pull-up: 9",
+    ):
+        assert words in text

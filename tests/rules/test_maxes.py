@@ -406,3 +406,24 @@ def test_any_max_and_load_end_in_findings_that_say_what_to_change(
     assert all(finding.change and finding.why for finding in one.findings)
     places = [(finding.rule, finding.place, finding.message) for finding in one.findings]
     assert len(places) == len(set(places))
+
+
+def test_who_does_another_movement_or_has_a_load_of_their_own_needs_no_max() -> None:
+    people = squad(Ann=f"{SQUAT}: 90 kg {NEW}", Bo="", Cass="")
+    others = ("        instead:", "          Bo: goblet squat", "        load:", "          Cass: 40 kg")
+    assert of(checked(plan(f"{SQUAT}: 3 x 8 at 65%", squad=people)), "no-max-for-percent") == [
+        f"{SQUAT}: no max for Bo and Cass to take a percent of"
+    ]
+    assert of(checked(plan(f"{SQUAT}: 3 x 8 at 65%", *others[2:], squad=people)), "no-max-for-percent") == [
+        f"{SQUAT}: no max for Bo to take a percent of"
+    ]
+    assert of(checked(plan(f"{SQUAT}: 3 x 8 at 65%", *others, squad=people)), "no-max-for-percent") == [
+        "goblet squat: no max for Bo to take a percent of"
+    ]
+
+
+def test_a_load_of_ones_own_is_held_against_ones_own_max() -> None:
+    people = squad(Ann=f"{SQUAT}: 90 kg {NEW}", Bo=f"{SQUAT}: 60 kg {NEW}")
+    own = ("        load:", "          Bo: 70 kg")
+    found = only(checked(plan(f"{SQUAT}: 3 x 1 at 80 kg", *own, squad=people)), "above-tested-max")
+    assert found.message == f"{SQUAT} asks for 117 % of the tested max of Bo"

@@ -8,6 +8,7 @@ from setwright.findings import Finding, Seen
 from setwright.library.table import Library
 from setwright.model.people import Athlete, Max
 from setwright.model.plan import Item, Week
+from setwright.model.theirs import lines_done
 from setwright.places import Place
 from setwright.reading.dose import MAX_KINDS, Load, MaxKind
 from setwright.reading.max_rules import WHICH_MAX
@@ -49,9 +50,8 @@ def which_max(week: Week, table: Library) -> tuple[Finding, ...]:
 
 def _open(week: Week, table: Library) -> Iterator[_Open]:
     for session in week.sessions:
-        for item, group in session.lines():
-            bare = [(key, load) for load in item.loads if (key := _bare_percent_of(load, item, table))]
-            athletes = week.lifters(item, group) if bare else ()
+        for item, _, athletes in lines_done(session, week):
+            bare = [(key, load) for load in item.line_loads if (key := _bare_percent_of(load, item, table))]
             for (key, load), athlete in product(bare, athletes):
                 kinds = {kind for best in maxes_of(athlete, key) for kind in best.kinds}
                 if len(kinds) > 1:

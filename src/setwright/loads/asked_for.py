@@ -10,8 +10,8 @@ from setwright.loads.maxes import WHOLE, MaxFound, NoMax, max_of
 from setwright.loads.ranges import Range, one
 from setwright.model.people import Athlete
 from setwright.model.plan import Item, Week
+from setwright.model.room import kilograms
 from setwright.reading.dose import MAX_KINDS, Load, MaxKind
-from setwright.reading.loads import kilograms
 from setwright.reading.measures import Unit
 
 Way = Literal["in all", "in each hand", "added to the body"]
@@ -79,17 +79,15 @@ def load_asked_for(
     week: Week,
     table: Library,
     *,
-    own: Load | None = None,
     last_kg: float | None = None,
 ) -> Asked:
     """The kilograms that a load of a line asks of an athlete, or why there is no number.
 
-    In this order: the athlete's ``own`` load for the line, else ``load``: a mass; a percent of the max of its
-    kind, of another movement or of body mass; bodyweight with more or less; ``last_kg`` with more or less; a
-    repetition maximum by the handbook table. Nothing else is made up. Percents are of maxes on the day the
-    plan starts. ``item``: resolved, with its ``key``. Raises: KeyError for a movement the library lacks.
+    A mass; a percent of the max of its kind, of another movement or of body mass; bodyweight with more or
+    less; ``last_kg`` with more or less; a repetition maximum by the handbook table. Nothing else is made up.
+    Percents are of maxes on the day the plan starts. ``item``: resolved, with its ``key``, and with the
+    athlete's own load in it (``model.theirs``). Raises: KeyError for a movement the library lacks.
     """
-    load = own or load
     if load is None:
         return NoNumber("no load is written")
     line = _Line(table.movement(item.key or ""), athlete, week, table, week.starts)

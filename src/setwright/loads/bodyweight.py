@@ -5,8 +5,8 @@ from typing import Any, Final
 
 from setwright.loads.ranges import Range, one
 from setwright.model.people import Athlete
+from setwright.model.room import kilograms
 from setwright.reading.dose import Load
-from setwright.reading.loads import kilograms
 
 Movement = Mapping[str, Any]
 

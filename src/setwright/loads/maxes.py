@@ -9,8 +9,8 @@ from setwright.loads.bodyweight import Movement, lifted
 from setwright.loads.estimates import TooManyReps, estimated_max
 from setwright.loads.ranges import Range, one
 from setwright.model.people import HOW_KINDS, Athlete, Best, How, Max
+from setwright.model.room import kilograms
 from setwright.reading.dose import Load, MaxKind
-from setwright.reading.loads import in_unit
 from setwright.reading.measures import Unit
 
 DAYS_A_WEEK: Final = 7
@@ -41,7 +41,7 @@ class MaxFound(NamedTuple):
     @property
     def said(self) -> str:
         """The max in the unit it was typed in: "60 kg", "56.2 to 59.5 kg"."""
-        low, high = (f"{round(in_unit(end, self.unit), 1):g}" for end in self.kg)
+        low, high = (f"{round(end / kilograms(1.0, self.unit), 1):g}" for end in self.kg)
         return f"{low} {self.unit}" if low == high else f"{low} to {high} {self.unit}"
 
     def weeks_old(self, day: dt.date) -> float:

@@ -114,8 +114,3 @@ class Squad(Frozen):
     def training(self) -> tuple[Athlete, ...]:
         """The athletes who take part."""
         return tuple(athlete for athlete in self.athletes if athlete.participation != "out")
-
-    def called(self, athlete: Athlete) -> frozenset[str]:
-        """The names that mean an athlete in ``for`` and ``not for``: their own and those of their groups."""
-        groups = (name for name, members in self.groups.items() if athlete.name in members)
-        return frozenset({athlete.name, *groups})

@@ -1,7 +1,7 @@
 """How much one set holds: repetitions, time, distance, things; and the side that stands after it."""
 
 from collections.abc import Callable
-from typing import Literal, NamedTuple
+from typing import Final, Literal, NamedTuple
 
 from setwright.reading import questions_amount as ask
 from setwright.reading.cursor import Cursor, Numeric, Unread, counted
@@ -9,6 +9,9 @@ from setwright.reading.dose import Amount, Extra, Sides, Span
 from setwright.reading.lexer import Token
 from setwright.reading.questions_how import UNIT_MIXED, VALUE_MISSING
 from setwright.reading.times import METRES, SECONDS, duration
+
+LOAD_UNITS: Final = frozenset({"kg", "lb", "#", "%"})
+"""Units of a load, which no amount has."""
 
 THINGS = ("steps", "contacts", "cal", "strokes", "breaths", "throws", "jumps")
 OPEN = Amount(unit="reps", span=Span(low=0, high=None))
@@ -131,7 +134,15 @@ def amount_list(cursor: Cursor, *, only_reps: bool) -> list[Amount]:
         starts_sets = not first and cursor.text == "x"
         return not (much.extra or starts_sets or (only_reps and much.amount.unit != "reps"))
 
-    return [much.amount for much in much_list(cursor, fits)]
+    return [much.amount for much in much_list(cursor, fits, _amount_is_next)]
+
+
+def _amount_is_next(cursor: Cursor) -> bool:
+    """Whether another amount follows the comma: no effort ("to failure"), no load such as "62,5 kg"."""
+    before, first, comma, second, unit = (cursor.ahead(n) for n in range(5))
+    tied = first.end == comma.start and comma.end == second.start and before.end < first.start
+    load = comma.text == "," and first.kind == second.kind == "number" and unit.text in LOAD_UNITS
+    return first.text != "to" and not (tied and load)
 
 
 def much_list(

@@ -118,6 +118,15 @@ def placed_names(node: Node, found: Gathering) -> tuple[Scalar, ...]:
     return tuple(Scalar(part, node.place) for part in parts if part)
 
 
+def parts(node: Node, found: Gathering) -> tuple[Scalar, ...]:
+    """Values in a list, or in one text with a comma and a blank between them ("62,5 kg, 65 kg" is two)."""
+    if isinstance(node, Listing):
+        return tuple(one for entry in node.nodes for one in parts(entry, found))
+    typed = word(node, found)
+    split = typed.text.replace(", ", "\n").splitlines() if typed else ()
+    return tuple(Scalar(part.strip(), node.place) for part in split if part.strip())
+
+
 def texts(node: Node, found: Gathering) -> tuple[str, ...]:
     """Sentences: one text, or a list of them."""
     entries = node.nodes if isinstance(node, Listing) else (node,)

@@ -29,24 +29,6 @@ _MAXES: dict[tuple[str, ...], MaxKind | str] = {
 _LIMITING = ("tested max", "estimated max", "today's max")
 
 
-def kilograms(value: float, unit: str | None) -> float:
-    """A mass typed in kg or lb, in kg.
-
-    >>> kilograms(100, "lb")
-    45.359237
-    """
-    return value * KG_PER_LB if unit == "lb" else value
-
-
-def in_unit(kg: float, unit: str | None) -> float:
-    """Kilograms in kg or lb.
-
-    >>> in_unit(45.359237, "lb")
-    100.0
-    """
-    return kg / KG_PER_LB if unit == "lb" else kg
-
-
 def load(cursor: Cursor) -> Load | None:
     """One load with its unit, taken; None (and nothing taken) when none stands here."""
     return _worded(cursor) or band(cursor) or _numbered(cursor)
@@ -227,7 +209,7 @@ def _chain(cursor: Cursor, to: Load) -> Load:
     value = cursor.number() or 0.0
     unit = cursor.take(*MASS)
     cursor.at += 1
-    return to.model_copy(update={"top_kg": kilograms(value, MASS[unit or ""])})
+    return to.model_copy(update={"top_kg": value * (KG_PER_LB if MASS[unit or ""] == "lb" else 1.0)})
 
 
 def lone_plus(cursor: Cursor) -> Load:

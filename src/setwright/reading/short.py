@@ -43,14 +43,14 @@ def _head(group: SetGroup) -> str:
     work = group.works[0]
     sets = between(group.sets.low, group.sets.high, "-")
     times = "" if group.sets.low == group.sets.high == 1 else f"{sets} x "
-    reps = number(work.load.low or 1) if work.load and work.load.kind == "rm" else ""
+    most = work.amount.span.high
     match group.kind:
         case "total":
             return f"{amount_short(work.amount)} in all"
         case "top_set":
-            return f"work up to {reps}RM"
+            return f"work up to {_span(work.amount.span)}RM"
         case "test":
-            return f"test {reps}RM" if reps else "test max reps"
+            return "test max reps" if most is None else f"test {number(most)}RM"
         case "ladder":
             return times + _ladder(group.rungs)
         case "cluster" | "rest_pause" | "partials":

@@ -38,6 +38,8 @@ EVERYWHERE: Final[Mapping[str, Level]] = {
     "avoided-move": ERROR,
     "modified-but-nothing-changed": ERROR,
     "nobody-can-use": ERROR,
+    "below-the-empty-bar": ERROR,
+    "load-not-loadable": ADVICE,
     "name-in-a-public-title": ADVICE,
     "no-max-for-percent": ERROR,
     "above-tested-max": ADVICE,

@@ -2,9 +2,9 @@
 
 from collections.abc import Iterator
 
-from setwright.coverage import Work
+from setwright.loads.lines import Line
 from setwright.reading.dose import SetGroup
-from setwright.rules.lifts import FOUND_ON_THE_DAY, Lift, lines_of, names
+from setwright.rules.lifts import FOUND_ON_THE_DAY, Lift, lines_of, names, works
 from setwright.rules.rule import CHOICE, Case, Cure, Fault, Option, Rule
 
 BAD = """\
@@ -24,9 +24,7 @@ MAXIMAL = Option("repetition maximum up to which a test is maximal", 3, "repetit
 
 def find(case: Case) -> Iterator[Fault]:
     """One fault for all maximal tests of the week that beginners do."""
-    tests = [
-        (work, who) for work in case.coverage.works if _is_maximal(work) and (who := _beginners(case, work))
-    ]
+    tests = [(work, who) for work in works(case) if _is_maximal(work) and (who := _beginners(case, work))]
     if not tests:
         return
     first = tests[0][0]
@@ -41,12 +39,12 @@ def find(case: Case) -> Iterator[Fault]:
             f"write `{first.name}: work up to 5RM`, and the max from it in the squad file; or test with "
             "somebody who knows how beside each bar, and allow it here with that reason"
         ),
-        seen=lines_of(Lift(work, load) for work, _ in tests for load in work.item.loads),
+        seen=lines_of(Lift(work, load) for work, _ in tests for load in work.item.line_loads),
         day=first.day,
     )
 
 
-def _is_maximal(work: Work) -> bool:
+def _is_maximal(work: Line) -> bool:
     groups = work.item.dose.groups if work.item.dose else ()
     return any(_rm(group) <= MAXIMAL.value for group in groups if group.kind in FOUND_ON_THE_DAY)
 
@@ -57,13 +55,12 @@ def _rm(group: SetGroup) -> float:
     return float("inf") if load is None or load.low is None else load.low
 
 
-def _beginners(case: Case, work: Work) -> str:
+def _beginners(case: Case, work: Line) -> str:
     """Who of those on the line is a beginner, in words; empty when nobody is."""
     week = case.coverage.week
     if week.squad is None:
         return "beginners" if week.level == "beginner" else ""
-    doing = week.lifters(work.item, work.group)
-    beginners = [athlete for athlete in doing if (athlete.level or week.level) == "beginner"]
+    beginners = [athlete for athlete in work.athletes if (athlete.level or week.level) == "beginner"]
     return names(beginners) if beginners else ""
 
 

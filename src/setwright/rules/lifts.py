@@ -3,9 +3,9 @@
 from collections.abc import Callable, Iterable, Iterator
 from typing import Final, NamedTuple, TypeVar
 
-from setwright.coverage import Work
 from setwright.findings import Seen
 from setwright.loads.asked_for import Asked, Kilograms, load_asked_for
+from setwright.loads.lines import Line, lines
 from setwright.loads.maxes import WHOLE, MaxFound, max_of
 from setwright.loads.ranges import Range
 from setwright.model.people import Athlete
@@ -22,7 +22,7 @@ OF_THE_MAX: Final = ("tested max", "estimated max", "today's max")
 class Lift(NamedTuple):
     """Sets of one kind of a line, with their load. ``group`` is None in a circuit by the clock."""
 
-    work: Work
+    work: Line
     load: Load
     sets: SetWork | None = None
     group: SetGroup | None = None
@@ -45,9 +45,16 @@ class Share(NamedTuple):
     best: MaxFound | None = None
 
 
+def works(case: Case) -> Iterator[Line]:
+    """The lines of the week as they are done, in the order of the days."""
+    week, table = case.coverage.week, case.means.table
+    for day, cover in enumerate(case.coverage.sessions):
+        yield from lines(cover.session, day, week, table)
+
+
 def lifts(case: Case) -> Iterator[Lift]:
     """Every kind of set with a load that can be worked out, in the order it is done."""
-    for work in case.coverage.works:
+    for work in works(case):
         dose, shared = work.item.dose, work.group.load if work.group else None
         if dose is None and (alone := work.item.load or shared):
             yield Lift(work, alone)
@@ -61,7 +68,7 @@ def lifts(case: Case) -> Iterator[Lift]:
 def asking(case: Case, lift: Lift) -> Iterator[Asking]:
     """What a lift asks of each athlete who does the line."""
     week, work = case.coverage.week, lift.work
-    for athlete in week.lifters(work.item, work.group):
+    for athlete in work.athletes:
         asked = load_asked_for(lift.load, work.item, athlete, week, case.means.table)
         yield Asking(lift, athlete, asked)
 
@@ -106,7 +113,7 @@ def lines_of(found: Iterable[Lift]) -> tuple[Seen, ...]:
     return tuple(Seen(typed(work), work.line) for work in works.values())
 
 
-def typed(work: Work) -> str:
+def typed(work: Line) -> str:
     """A line with its dose as typed."""
     return f"{work.name}: {work.item.dose.text}" if work.item.dose else work.name
 

@@ -3,17 +3,19 @@
 from typing import Final, get_args
 
 from setwright.model.plan import DAYS, Aim, TrainingLevel
-from setwright.model.reader.item import BY_WEEK
 from setwright.model.reader.item import KEYS as ITEM_KEYS
-from setwright.model.reader.keys import Key, Later, Table, allowed, raw
+from setwright.model.reader.keys import Key, Table, allowed, raw
 from setwright.model.reader.next import read_next
 from setwright.model.reader.session import KEYS as SESSION_KEYS
+from setwright.model.reader.stages import read_stages
 from setwright.model.reader.weekly import group_of, last_week, sets_a_week
 from setwright.reading import fields, measures
 from setwright.reading.dose import MaxKind
 from setwright.reading.gathering import Gathering
 from setwright.reading.nodes import Node
 
+MOST_WEEKS: Final = 104
+"""Longest block, in weeks (choice: two years)."""
 OTHER_MAXES: Final = {kind.replace("max", "maximum"): kind for kind in get_args(MaxKind)}
 
 
@@ -24,7 +26,7 @@ def _focus(node: Node, found: Gathering) -> tuple[str, ...]:
 KEYS: Final[Table] = {
     "plan": Key("title", fields.text),
     "starts": Key("starts", measures.date),
-    "weeks": Key("weeks", raw),
+    "weeks": Key("weeks", fields.whole(1, MOST_WEEKS)),
     "unit": Key("unit", fields.one_of("unit", measures.UNITS)),
     "dose order": Key("dose_order", fields.one_of("dose order", ("sets x reps", "reps x sets"))),
     "percent of": Key(
@@ -48,10 +50,10 @@ KEYS: Final[Table] = {
     "last week": Key("last_week", last_week),
     "schemes": Key("schemes", raw),
     "movements": Key("own_movements", raw),
-    "training days": Later("sessions are not dealt out to days", "write `day:` in each session"),
-    "rotate": Later("sessions are not dealt out to days", "write each session with its `day:`"),
-    "lighter weeks": Later(BY_WEEK, "write the lighter week as a plan of its own"),
-    "stages": Later("stages are not built", "write a plan for the stage that is open now"),
+    "training days": Key("training_days", raw),
+    "rotate": Key("rotate", fields.placed_names),
+    "lighter weeks": Key("lighter_weeks", raw),
+    "stages": Key("stages", read_stages),
     "next": Key("next", read_next),
     "missed day": Key(
         "missed_day", fields.one_of("way with a missed day", ("resume", "skip", "restart the week"))
