@@ -62,7 +62,7 @@ def test_people_and_room_are_said_back() -> None:
         "Gym: Hall", "racks: 2", "bars: 2 of 20 kg, 1 of 45 lb",
         "plates in the room, for all racks together: 2 pairs of 2.5 kg",
         "dumbbells: 1 pair of 4 to 32 kg in steps of 2", "kettlebells: none",
-        "cables: 1 x twin tower, stack not written, pulley not written",
+        "cables: 1 x twin tower, two stacks by its name, stack not written, pulley not written",
         "2 x tower, pulley from the floor to 2.1 m, stack 5 to 90 kg in steps of 5, the handle pulls the pin",
         "the pin divided by 2", "bands: 4 x Red 60 N at 2 m; green 110 N at 2 m; blue of unknown pull",
         "stations: 1 x dip bars", "spotter: none",

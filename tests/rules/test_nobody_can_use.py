@@ -1,5 +1,7 @@
 """What the gym file does not list is told one by one, or together when it is much."""
 
+import pytest
+
 from setwright.checked import Checked
 from setwright.findings import Finding
 from tests.rules.plans import checked, week
@@ -49,3 +51,13 @@ def test_an_allow_of_the_day_serves_what_stands_in_that_day_alone() -> None:
     assert lacking(checked(text.replace("    work:", day))) == []
     two = week("\n".join(("Monday", *FOUR[:2])), "\n".join(("Tuesday", *FOUR[2:])), top=BARE)
     assert len(lacking(checked(two))) == 1
+
+
+@pytest.mark.parametrize(
+    ("name", "number", "enough"),
+    [("tower", 1, False), ("tower", 2, True), ("Twin tower", 1, True), ("cable crossover", 1, True)],
+)
+def test_a_crossover_needs_two_stacks(name: str, number: int, *, enough: bool) -> None:
+    gym = f"gym:\n  cables:\n    - name: {name}\n      number: {number}\n"
+    told = lacking(checked(week("Monday\nlevel cable crossover: 2 x 12 at 1 RIR", top=gym)))
+    assert (told == []) is enough

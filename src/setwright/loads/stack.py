@@ -19,7 +19,7 @@ def _puts(stacks: int, gym: Gym) -> Iterator[Put]:
     told: dict[Fraction, str] = {}
     for cable in gym.cables:
         for piece in dict.fromkeys(piece for run in cable.stack for piece in pieces(run)):
-            there[piece.kg] += cable.number
+            there[piece.kg] += cable.stacks
             told.setdefault(piece.kg, _words(piece, cable))
     for kg, words in told.items():
         if there[kg] >= stacks:

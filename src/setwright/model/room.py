@@ -1,5 +1,6 @@
 """The gym: what there is to lift, pull and stand on."""
 
+import re
 from fractions import Fraction
 from functools import lru_cache
 from typing import Final, Literal, TypeVar
@@ -66,6 +67,10 @@ def kilograms(mass: Mass, unit: str | None) -> Mass:
     return mass * exactly(KG_PER_LB) if isinstance(mass, Fraction) else mass * KG_PER_LB
 
 
+_PAIR: Final = re.compile(r"\b(?:twin|dual|double|crossover|pair)", re.IGNORECASE)
+"""Names of cable stations with two stacks (common practice, no source)."""
+
+
 class Heights(Frozen):
     """Where a pulley can be set, in metres above the floor; ``between``: anywhere between the two."""
 
@@ -84,6 +89,16 @@ class Cable(Frozen):
     heights: Heights | None = None
     stack: tuple[Stock, ...] = ()
     pulley: float | None = None
+
+    @property
+    def is_pair(self) -> bool:
+        """Whether each of them has two stacks, by its name: a twin tower, a crossover."""
+        return _PAIR.search(self.name) is not None
+
+    @property
+    def stacks(self) -> int:
+        """How many stacks there are, each with its handle."""
+        return self.number * (2 if self.is_pair else 1)
 
 
 class BandPull(Frozen):

@@ -61,6 +61,7 @@ def _run(stock: Stock) -> str:
 
 def _cable(cable: Cable) -> str:
     told = [f"{cable.number} x {cable.name}"]
+    told += ["two stacks by its name"] if cable.is_pair else []
     told += [_heights(cable.heights)] if cable.heights else []
     told.append(f"stack {_listed(map(_run, cable.stack))}" if cable.stack else "stack not written")
     if cable.pulley is None:

@@ -39,7 +39,7 @@ def _weights(gym: Gym) -> bool:
 
 
 def _cables(gym: Gym, at_least: int = 1) -> bool:
-    return sum(cable.number for cable in gym.cables) >= at_least
+    return sum(cable.stacks for cable in gym.cables) >= at_least
 
 
 def _bands(gym: Gym, at_least: int = 1) -> bool:
