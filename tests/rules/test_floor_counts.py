@@ -128,6 +128,44 @@ def test_a_circuit_by_the_clock_moves_everybody_on() -> None:
     assert not of(checked(text), FEW)
 
 
+CIRCUIT = """Monday
+circuit:
+          - flat dumbbell bench press: at 2 x 20 kg
+          - push-up
+          - chest-supported dumbbell row: at 20 kg
+          - front plank
+        rounds: 4
+        each: 35 s"""
+ONE_PAIR = "people: {}\ngym:\n  benches: 2\n  dumbbells:\n    20 kg: 1 pair\n    16 kg: 1 pair\n"
+
+
+@pytest.mark.parametrize(("people", "said"), [(4, 1), (3, 1), (2, 0), (0, 0)])
+def test_a_pair_of_dumbbells_at_two_stations_is_in_use_twice_at_once(people: int, said: int) -> None:
+    """Three on four stations that follow each other are at any two of them at some time; two are not."""
+    top = ONE_PAIR.format(people) if people else ONE_PAIR.replace("people: {}\n", "")
+    found = of(checked(week(CIRCUIT, top=top)), FEW)
+    assert len(found) == said
+    assert all(
+        message.startswith("Monday's circuit needs 4 dumbbells of 20 kg at once, 2 there")
+        for message in found
+    )
+
+
+@pytest.mark.parametrize(
+    ("old", "new"),
+    [("row: at 20 kg", "row: at 16 kg"), ("row: at 20 kg", "row"), ("row: at 20 kg", "row: at 22 kg"),
+     ("20 kg: 1 pair", "20 kg: 2 pairs"), ("row: at 20 kg", "row: at 60%")],
+)  # fmt: skip
+def test_another_load_no_load_or_a_second_pair_is_enough(old: str, new: str) -> None:
+    assert not of(checked(week(CIRCUIT, top=ONE_PAIR.format(4)).replace(old, new)), FEW)
+
+
+def test_one_dumbbell_in_one_hand_leaves_the_other_for_somebody_else() -> None:
+    text = week(CIRCUIT.replace("flat dumbbell bench press: at 2 x 20 kg", "goblet squat: at 20 kg"), top="")
+    text = text.replace("chest-supported dumbbell row", "one-arm dumbbell row")
+    assert not of(checked(text.replace("sessions:", f"{ONE_PAIR.format(4)}sessions:")), FEW)
+
+
 def test_of_a_squad_those_count_who_do_the_line() -> None:
     squad = "squad:\n  athletes:\n" + "".join(f"    - name: A{n}\n" for n in range(12))
     text = hour(16, BENCH).replace("sessions:", f"{CLASS.replace('people: 24', squad.rstrip())}\nsessions:")

@@ -39,6 +39,11 @@ def test_four_sets_of_many_are_no_jump() -> None:
     assert not of(checked(followed, beside(twelve)), JUMP)
 
 
+def test_the_same_sets_done_harder_are_no_jump() -> None:
+    easy = quads(10).replace("at 2 RIR", "at 6 RIR", 1)
+    assert not of(checked(quads(10, "follows: week-2.yaml\n"), beside(easy)), JUMP)
+
+
 def test_a_muscle_that_got_nothing_is_known_to_have_got_nothing() -> None:
     before = week("Monday\npush-up: 4 x 8 at 3 RIR")
     said = of(checked(quads(6, "follows: week-2.yaml\n"), beside(before)), JUMP)

@@ -4,7 +4,8 @@ import math
 from collections.abc import Iterator, Mapping
 
 from setwright.coverage import Sets
-from setwright.rules.ranges import how_counted, sets_of
+from setwright.rules.past import by_muscle
+from setwright.rules.ranges import how_counted
 from setwright.rules.rule import CHOICE, Case, Cure, Fault, Option, Rule
 
 BAD = """\
@@ -27,20 +28,25 @@ MORE = Option("gain on the week before", 30, "%", f"{CHOICE}; no study of liftin
 AT_LEAST = Option("gain on the week before, together with the percent", 4, "hard sets", CHOICE)
 
 
-Before = Mapping[str, Sets]
-
-
 def find(case: Case) -> Iterator[Fault]:
     """One fault for all muscles that gain too much: this week's low end against the high end before.
 
+    Hard sets and all sets must both gain: sets that were there before and are only harder now are no jump.
     Muscles of which nothing is known from the week before are not judged, nor are lighter weeks.
     """
-    before = case.past.sets or {}
-    jumps = [group for group in case.coverage.muscles if group in before and _jumps(case, before, group)]
+    before = case.past.sets
+    if before is None:
+        return
+    now = by_muscle(case.coverage)
+    jumps = [
+        group
+        for group in case.coverage.muscles
+        if _jumps(before.hard, now.hard, group) and _jumps(before.every, now.every, group)
+    ]
     if not jumps:
         return
-    listed = ", ".join(f"{group} {sets_of(case.coverage, group)} after {before[group]}" for group in jumps)
-    steps = ", ".join(f"{group} {_step(before[group]):g}" for group in jumps)
+    listed = ", ".join(f"{group} {now.hard[group]} after {before.hard[group]}" for group in jumps)
+    steps = ", ".join(f"{group} {_step(before.hard[group]):g}" for group in jumps)
     yield Fault(
         place=case.coverage.week.place,
         where="the week",
@@ -51,9 +57,11 @@ def find(case: Case) -> Iterator[Fault]:
     )
 
 
-def _jumps(case: Case, before: Before, group: str) -> bool:
-    now, was = sets_of(case.coverage, group).low, before[group].high
-    return now - was >= AT_LEAST.value and now > was * (1 + MORE.value / 100)
+def _jumps(before: Mapping[str, Sets], now: Mapping[str, Sets], group: str) -> bool:
+    if group not in before:
+        return False
+    gained, was = now[group].low - before[group].high, before[group].high
+    return gained >= AT_LEAST.value and gained > was * MORE.value / 100
 
 
 def _step(was: Sets) -> float:

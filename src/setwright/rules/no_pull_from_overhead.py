@@ -41,6 +41,7 @@ def find(case: Case) -> Iterator[Fault]:
     yield Fault(
         place=session.session.work_place,
         where=case.week_word,
+        day=case.coverage.sessions.index(session),
         message=f"{case.coverage.pull} hard pulls in the week and none from overhead",
         why="rows bring the arm back from the front; down from above the head the same muscles work from "
         "where they are longest",

@@ -16,15 +16,22 @@ LOAD_OF_A_LIGHTER_WEEK: Final = 90.0
 """Most load of a lighter week, percent of the week before, mean of the lines of both (choice, no source)."""
 
 
+class MuscleSets(NamedTuple):
+    """Sets by muscle group: the hard ones, and every one; a group that is not there is not known."""
+
+    hard: Mapping[str, Sets]
+    every: Mapping[str, Sets]
+
+
 class Past(NamedTuple):
     """What a week comes after.
 
-    ``sets``: hard sets by muscle group of the last week that was no lighter one, where they are known;
+    ``sets``: those of the last week that was no lighter one, where they are known;
     ``called``: what that week is called. ``hard_in_a_row``: hard weeks up to this one, itself too, 0 when it
     is a lighter one. ``lighter_next``: the next week of the plan is a lighter one.
     """
 
-    sets: Mapping[str, Sets] | None = None
+    sets: MuscleSets | None = None
     called: str = ""
     hard_in_a_row: int = 0
     lighter_next: bool = False
@@ -34,22 +41,27 @@ def pasts(weeks: Sequence[Coverage], before: tuple[str, Coverage] | None, table:
     """The past of each week of a plan; ``before``: the file that it follows and the last week there."""
     first = before[1] if before else None
     lighter = [_is_lighter(week, last) for week, last in zip(weeks, (first, *weeks), strict=False)]
-    sets: Mapping[str, Sets] | None = None
+    sets: MuscleSets | None = None
     called, row = "", 0
     if before is not None:
-        called, sets = before[0], None if _is_lighter(before[1], None) else _by_muscle(before[1])
+        called, sets = before[0], None if _is_lighter(before[1], None) else by_muscle(before[1])
     elif weeks and weeks[0].week.last_week:
         called, sets = "last week", _done_before(weeks[0], table)
     for week, is_lighter, next_is in zip(weeks, lighter, (*lighter[1:], False), strict=False):
         row = 0 if is_lighter else row + 1
         yield Past(None if is_lighter else sets, called, row, next_is)
         if not is_lighter:
-            called, sets = f"week {week.week.number}", _by_muscle(week)
+            called, sets = f"week {week.week.number}", by_muscle(week)
 
 
-def _by_muscle(week: Coverage) -> dict[str, Sets]:
-    """Hard sets of every muscle group, none too."""
-    return {group: week.muscles.get(group, Sets()) for group in GROUPS}
+def by_muscle(week: Coverage) -> MuscleSets:
+    """Sets of every muscle group in a week, none too."""
+    hard = {group: week.muscles.get(group, Sets()) for group in GROUPS}
+    every = dict.fromkeys(GROUPS, Sets())
+    for work in week.works:
+        for group, share in shares(work).items():
+            every[group] += work.sets.times(share)
+    return MuscleSets(hard, every)
 
 
 def _is_lighter(week: Coverage, before: Coverage | None) -> bool:
@@ -77,8 +89,8 @@ def _loads(week: Coverage) -> dict[tuple[str, ...], float]:
     return loads
 
 
-def _done_before(week: Coverage, table: Library) -> dict[str, Sets]:
-    """Hard sets by muscle group of what is written under ``last week``, as far as it says them all.
+def _done_before(week: Coverage, table: Library) -> MuscleSets:
+    """Sets by muscle group, all of them hard, of what ``last week`` says, as far as it says them all.
 
     Repetitions are so many sets as they make at this week's repetitions a set. Groups to which a movement
     without a number of sets belongs are left out.
@@ -94,7 +106,8 @@ def _done_before(week: Coverage, table: Library) -> dict[str, Sets]:
             unknown |= helped.keys()
         for group, share in helped.items():
             sums[group] = sums.get(group, Sets()) + Sets(sets or 0.0, sets or 0.0).times(share)
-    return {group: sets for group, sets in sums.items() if group not in unknown}
+    known = {group: sets for group, sets in sums.items() if group not in unknown}
+    return MuscleSets(known, known)
 
 
 def _as_work(done: DoneBefore, week: Coverage, sets: float, table: Library) -> Work:

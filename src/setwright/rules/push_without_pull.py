@@ -47,6 +47,7 @@ def find(case: Case) -> Iterator[Fault]:
     yield Fault(
         place=session.session.work_place,
         where=case.week_word,
+        day=case.coverage.sessions.index(session),
         message=f"{push} hard pushes and "
         + ("no pull at all" if none else f"only {pulls} hard pulls")
         + f" in the week{wish}",

@@ -5,7 +5,7 @@ from typing import Final, NamedTuple
 
 from setwright.coverage import Work
 from setwright.model.plan import Week
-from setwright.model.room import Gym
+from setwright.model.room import Gym, exactly
 from setwright.reading.counting import count
 from setwright.rules.aims import training
 from setwright.rules.doing import tasks
@@ -54,6 +54,19 @@ def takes(gym: Gym, work: Work) -> Iterator[Takes]:
             kind, number, there = KINDS[need]
             if counted := there(gym):
                 yield Takes(kind, number, counted)
+
+
+def weights(gym: Gym, work: Work) -> Iterator[Takes]:
+    """The dumbbells that a line takes up, where it says their mass and the gym file lists it."""
+    load = work.item.dose.groups[0].works[0].load if work.item.dose else None
+    if "dumbbell" not in work.movement["implement"] or load is None or load.kind != "mass" or not load.low:
+        return
+    unit = load.unit or "kg"
+    listed = (stock for stock in gym.dumbbells if stock.unit == unit and exactly(load.low) in stock.masses())
+    there = sum(stock.singles for stock in listed)
+    if there:
+        hands = load.hands or (2 if "dumbbell pair" in work.movement["needs"] else 1)
+        yield Takes(f"dumbbells of {load.low:g} {unit}", hands, there)
 
 
 def people_at(week: Week, work: Work) -> int:

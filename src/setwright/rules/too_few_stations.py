@@ -6,7 +6,8 @@ from setwright.coverage import SessionCover, Work
 from setwright.findings import Seen
 from setwright.model.plan import Group
 from setwright.model.room import Gym
-from setwright.rules.queues import CHANGE_S, people_at, takes, turn_s
+from setwright.places import Place
+from setwright.rules.queues import CHANGE_S, people_at, takes, turn_s, weights
 from setwright.rules.rule import CHOICE, Case, Cure, Fault, Option, Rule
 
 BAD = """\
@@ -34,14 +35,15 @@ Wanted = dict[str, tuple[int, float, list[Work]]]
 
 
 def find(case: Case) -> Iterator[Fault]:
-    """One fault a session and kind of place.
+    """One fault a session and kind of place; one a circuit that moves by the clock and kind of thing.
 
-    Sessions without minutes, and circuits by the clock, are not judged.
+    Sessions without minutes are judged by their circuits only.
     """
     gym = case.coverage.week.gym
     if gym is None:
         return
     for session in case.coverage.sessions:
+        yield from _at_once(case, gym, session)
         minutes = session.session.minutes
         if minutes is None:
             continue
@@ -49,6 +51,43 @@ def find(case: Case) -> Iterator[Fault]:
             needed = seconds / 60 / there
             if needed > minutes * FULL.value / 100:
                 yield _fault(case, session, f"{kind} ({there} there)", needed, works)
+
+
+def _at_once(case: Case, gym: Gym, session: SessionCover) -> Iterator[Fault]:
+    """Circuits by the clock whose stations want more of one thing at a time than there is.
+
+    Any two stations of a circle are in use at some time once more than half of them are.
+    """
+    circuits: dict[Place, list[Work]] = {}
+    for work in session.works:
+        if work.group is not None and work.group.each_s:
+            circuits.setdefault(work.group.place, []).append(work)
+    for circuit in circuits.values():
+        if max(people_at(case.coverage.week, work) for work in circuit) <= len(circuit) / 2:
+            continue
+        wanted: dict[str, tuple[int, int, list[Work]]] = {}
+        for work in circuit:
+            for kind, number, there in (*takes(gym, work), *weights(gym, work)):
+                _, before, works = wanted.get(kind, (there, 0, []))
+                wanted[kind] = there, before + number, [*works, work]
+        for kind, (there, number, works) in wanted.items():
+            if number > there:
+                yield _fault_of_circuit(f"{number} {kind}", there, works)
+
+
+def _fault_of_circuit(what: str, there: int, works: list[Work]) -> Fault:
+    names = " and ".join(work.name for work in works)
+    return Fault(
+        place=works[0].item.place,
+        where=works[0].session.title,
+        message=f"{works[0].session.title}'s circuit needs {what} at once, {there} there: {names}",
+        why="everybody moves on together, so both stations are in use at the same time",
+        cure=Cure(
+            f"give {works[-1].name} another load or another movement, or do the two in different rounds"
+        ),
+        seen=tuple(Seen(work.name, work.line) for work in works),
+        day=works[0].day,
+    )
 
 
 def _wanted(case: Case, gym: Gym, session: SessionCover) -> Wanted:
@@ -91,7 +130,8 @@ def _fault(case: Case, session: SessionCover, places: str, needed: float, works:
 RULE = Rule(
     id="too-few-stations",
     looks_at="session",
-    summary="everybody's sets at one kind of place take longer than the session, however they are dealt out",
+    summary="everybody's sets at one kind of place take longer than the session, however they are dealt out; "
+    "or a circuit by the clock needs more of one thing at once than there is",
     why="a plain count: people times sets times the time of a turn, over the places that the gym file "
     "counts; who waits for whom is not looked at, so a plan that passes may still jam",
     change="another movement for part of the group, fewer sets there, or a second day",
