@@ -128,7 +128,7 @@ ROWS = [
     (71, "1-10-1, x1 x2 x3", "hyphen-list"),
     (72, "1-20 ladder", "ladder-unclear"),
     (73, "1-2-3 x5", "hyphen-list"),
-    (73, "10,9,8...1", "words-not-read"),
+    (73, "10,9,8...1", "ladder-unclear"),
     (74, "(3+3+3)", "brackets-in-dose"),
     (74, "2+1 x4", "bare-plus"),
     (75, "7+7+7", "bare-plus"),

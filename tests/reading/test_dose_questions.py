@@ -61,7 +61,7 @@ def test_both_readings_are_written_out(typed: str, message: str, change: str) ->
         ("3\u200b x 8\u00a0at  challenging", ["challenging"]),
         ("3 x 8 – rest 90 s", ["–"]),
         ("3 x 8 at 60 kg, 65, 70 kg", ["65"]),
-        ("bar x10, 40x5, 4x4@75%", ["bar x10"]),
+        ("bar x10, 40x5, 4x4@75%", ["bar x10, 40x5, 4x4@75%"]),
     ],
 )
 def test_one_line_tells_each_fault_at_its_place(typed: str, marked: list[str]) -> None:

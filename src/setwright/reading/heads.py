@@ -2,15 +2,17 @@
 
 from typing import NoReturn
 
+from setwright.reading import guess_fills as fills
 from setwright.reading import questions_amount as ask
 from setwright.reading import questions_signs as signs
 from setwright.reading.amounts import OPEN, amount, amount_list, sides
 from setwright.reading.cursor import Cursor, Numeric, Unread, counted
 from setwright.reading.dose import Amount, Load, Span
 from setwright.reading.draft import Draft, number
+from setwright.reading.guesses import RAMP
 from setwright.reading.lexer import Token
 from setwright.reading.loads import load
-from setwright.reading.questions_how import LOAD_FIRST, VALUE_MISSING
+from setwright.reading.questions_how import LOAD_FIRST, RAMP_THEN_WORK, VALUE_MISSING
 from setwright.reading.sets_by_reps import LOADED, after_times, put, third
 from setwright.reading.specials import special
 
@@ -159,6 +161,9 @@ def _no_reps(cursor: Cursor, start: Token) -> NoReturn:
 
 
 def _load_first(cursor: Cursor, start: Token) -> NoReturn:
+    ramp = RAMP.match(cursor.line.text)
+    if ramp:
+        raise cursor.ask(RAMP_THEN_WORK, start, cursor.line.tokens[-2], **fills.ramp(ramp, cursor.habits))
     typed = cursor.typed(start)
     is_rm = cursor.before.text == "rm"
     if not cursor.take("x"):

@@ -5,7 +5,9 @@ from collections.abc import Callable, Iterator, Mapping
 from typing import Final, NamedTuple
 
 from setwright.reading import file_rules as rules
+from setwright.reading import guess_fills as fills
 from setwright.reading.faults import TextRule
+from setwright.reading.habits import Habits
 from setwright.reading.lines import BLOCK, Line
 from setwright.reading.retyping import as_text, plain_blanks, without_hash, without_sign
 
@@ -20,6 +22,8 @@ TEXT_KEYS: Final = frozenset(
 
 _REMARK = re.compile(r"#+\s.*[^\W\d_]")
 _COLON = re.compile(r":(?=\s|$)")
+_EVERY_MINUTE = re.compile(r"(?P<before>)e(?P<step>[2-9])?mom(?P<behind>\s*\d+\s*:\s*\d+)$", re.IGNORECASE)
+_TIED = re.compile(r"[a-f][1-9]?$|[1-9][a-f]$", re.IGNORECASE)
 _SIGNS = "@%*!>|`"
 _SIGN_IN_FLOW = re.compile(rf"[\[{{,:]\s*([{re.escape(_SIGNS)}])")
 _ALIAS = re.compile(r"\*([\w-]+)(?=\s*(?:$|[,\]}]|#))")
@@ -122,7 +126,7 @@ def _second_colon(line: Line, _: set[str]) -> Iterator[Trap]:
         return
     at = colon.start()
     if line.start > line.indent and line.key.casefold() not in TEXT_KEYS:
-        change = f"one movement, one colon: `- {line.said}`; or put the text in quotes"
+        change = _one_colon(line, at)
         covers = line.start
     else:
         change = _write(line.with_value(as_text(line.said)))
@@ -130,6 +134,22 @@ def _second_colon(line: Line, _: set[str]) -> Iterator[Trap]:
     message = f'a second colon, behind "{line.text[line.value : at].strip()}"'
     swaps = {m.start(): masked(":") for m in _COLON.finditer(line.text, line.value, line.end)}
     yield Trap(rules.SECOND_COLON, at, at + 1, message, change, covers, swaps)
+
+
+def _one_colon(line: Line, second: int) -> str:
+    """What to write instead of a line of a list with a second colon at ``second``."""
+    every = _EVERY_MINUTE.match(line.said)
+    if every:
+        return _write(
+            "- {key}: {sets} x {reps} every {clock}".format(key=line.key, **fills.every(every, Habits()))
+        )
+    first = line.text[line.value : second]
+    if _TIED.match(line.key):
+        return f"one movement, one colon: `- {line.said}`; moves that go together stand under `superset:`"
+    if any(char.isdigit() for char in first):
+        dose = first.rpartition(",")[0] or first
+        return f"{_write(f'- {line.key}: {dose}')}, and what is no dose underneath, under `note:`"
+    return f"one movement, one colon: `- {line.said}`; or put the text in quotes"
 
 
 def _sign(line: Line, anchors: set[str]) -> Iterator[Trap]:
@@ -152,6 +172,15 @@ def _signs(line: Line) -> list[int]:
         return [match.start(1) for match in _SIGN_IN_FLOW.finditer(line.text, line.value, line.end)]
     starts = line.said[:1] and line.said[0] in _SIGNS and not BLOCK.match(line.text, line.value)
     return [line.value] if starts else []
+
+
+def _lone_dash(line: Line, _: set[str]) -> Iterator[Trap]:
+    if line.said == "-" and line.key and not line.in_flow:
+        message = f'a dash behind "{line.key}:" says nothing, and YAML takes it for a list'
+        change = f"{_write(line.with_value(''))} if it is still open; take the line out if nothing is planned"
+        yield Trap(
+            rules.SIGN, line.value, line.value + 1, message, change, line.start, {line.value: masked("-")}
+        )
 
 
 def _quote(line: Line, _: set[str]) -> Iterator[Trap]:
@@ -198,5 +227,5 @@ def _write(typed: str) -> str:
 
 
 LOOKS: Final[tuple[Callable[[Line, set[str]], Iterator[Trap]], ...]] = (
-    _control, _tab, _odd_blank, _list_mark, _quote, _sign, _hash, _second_colon, _no_blank,
+    _control, _tab, _odd_blank, _list_mark, _lone_dash, _quote, _sign, _hash, _second_colon, _no_blank,
 )  # fmt: skip

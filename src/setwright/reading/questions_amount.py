@@ -118,6 +118,10 @@ RM_OR_SETS = RM_AMOUNT.variant(
     "{typed}: {sets} sets of {reps} with the {reps}RM load, or sets of {sets} with it?",
     'Write "{sets} x {reps} at {reps}RM" or "3 x {sets} at {reps}RM"',
 )
+RM_TEST = RM_AMOUNT.variant(
+    "{typed}: work up to the {reps}RM, or repetitions at its load?",
+    'Write "work up to {reps}RM" or "3 x {reps} at {reps}RM"',
+)
 SIDES_MISSING = question(
     "side-not-written",
     "no side word on a movement that works one side, or both in turn",
@@ -125,7 +129,8 @@ SIDES_MISSING = question(
     "3 x 10",
     "3 x 10 each side",
     "{typed}: {number} each side, or {number} in all?",
-    'Write "{sets} x {number} each side" or "{sets} x {number} in all", or put `sides: each` at the top',
+    'Write "{sets} x {number} each side{rest}" or "{sets} x {number} in all{rest}",'
+    " or put `sides: each` at the top",
 )
 STEPS = question(
     "steps-or-each-leg",
@@ -134,7 +139,7 @@ STEPS = question(
     "3 x 10",
     "3 x 10 each leg",
     "{typed}: {number} steps, or {number} each leg?",
-    'Write "{sets} x {number} steps" or "{sets} x {number} each leg"',
+    'Write "{sets} x {number} steps{rest}" or "{sets} x {number} each leg{rest}"',
 )
 SIDE_PLACE = question(
     "side-in-wrong-place",
@@ -157,6 +162,9 @@ LADDER = question(
     "ladder 1 to 10",
     "{typed}: up only ({up} in all), or up and down again ({both} in all)?",
     'Write "ladder {first} to {last}" or "ladder {first} to {last} to {first}"',
+)
+LADDER_DOTS = LADDER.variant(
+    "{typed}: every number from {first} to {last}?", 'Write "ladder {first} to {last}"'
 )
 ROUNDS_OR_REPS = question(
     "rounds-or-reps",
@@ -189,6 +197,12 @@ TOO_LONG = UNKNOWN.variant(
     "a dose line of more than {most} characters can't be a dose line",
     "Put remarks under `note:` and the sets on lines of their own",
 )
+SINGLE = UNKNOWN.variant("{typed}: one set of {reps}?", 'Write "{write}"')
+RACE = UNKNOWN.variant(
+    "{typed}: rounds done as fast as possible?",
+    "Write the moves under `circuit:`, with `rounds: 5` and `cap: {minutes}:00`",
+)
+PARTNERS = UNKNOWN.variant("{typed}: each rests while the other works?", 'Write "rest when partner is done"')
 WARM_UP_HOW = UNKNOWN.variant(
     "{typed}: warm-up sets in the line are only counted",
     "Write how they are done underneath: `warm-up: 8 at bar, 5 at 50%`",
@@ -198,6 +212,10 @@ COMMA = UNKNOWN.variant(
     "{typed}: nothing stands after the comma", "Take the comma out, or write what is missing after it"
 )
 NOTHING = UNKNOWN.variant("no dose is written", 'Write sets and repetitions: "3 x 8"')
+PAIR_OR_SETS = SECOND_DOSE.variant(
+    "{typed}: {number} in each hand, or 2 sets of {number}?",
+    'Write "at 2 x {number} kg" for a pair, "then 2 x {number}" for two more sets',
+)
 SAID_TWICE = question(
     "said-twice",
     "the same thing said twice on one line",

@@ -49,6 +49,8 @@ def without_sign(text: str, key: str) -> str:
         return rest if key else f"at {rest}"
     if sign == "%":
         return _PERCENT.sub(r"\1%", rest) if _PERCENT.match(rest) else as_text(text)
+    if sign == "*":
+        return text.replace("*", "").strip() or as_text(text)
     if sign == ">" and rest.isdigit():
         return f"{rest}+"
     return rest or as_text(text)

@@ -1,5 +1,6 @@
 """Times, rest, tempo and pauses."""
 
+import re
 from typing import Literal
 
 from setwright.reading import questions_how as ask
@@ -32,6 +33,10 @@ _PLACES = {
     ("halfway",): "halfway",
 }
 _PHASES = 4
+
+
+HEAVIEST_PAIR = 60
+"""A number with an s up to here may name a pair of dumbbells (choice: in kilograms, few gyms go higher)."""
 
 
 def clock_s(text: str) -> float:
@@ -86,6 +91,13 @@ def duration(cursor: Cursor) -> Span | None:
             high = low
     cursor.rising(low, high, first)
     return Span(low=low, high=high)
+
+
+def may_be_pair(cursor: Cursor, start: Token) -> bool:
+    """Whether the time that starts at ``start`` may be a plural: "20s" for a pair of twenties."""
+    plural = re.match(r"\d+s\b", cursor.line.text[start.start :], re.IGNORECASE)
+    in_metres = any(token.text in METRES for token in cursor.line.tokens)
+    return plural is not None and not in_metres and float(start.text) <= HEAVIEST_PAIR
 
 
 def rest(cursor: Cursor) -> Rest:
