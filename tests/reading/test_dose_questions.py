@@ -10,12 +10,12 @@ from setwright.reading.faults import TextRule
 from setwright.reading.fitting import questions
 from setwright.reading.habits import Habits
 from setwright.reading.question import Question
-from setwright.reading.questions import NEEDS_GROUP, NEEDS_MOVEMENT, QUESTIONS, TEXT_RULES
+from setwright.reading.questions import NEEDS_GROUP, NEEDS_MOVEMENT, NEEDS_SQUAD, QUESTIONS, TEXT_RULES
 from setwright.reading.say import dose_short
 from tests.reading.dose_lines import KG, asked, at, read, rules, under
 
 BARE = Habits()
-LINE_RULES = [rule for rule in TEXT_RULES if rule.id not in NEEDS_MOVEMENT | NEEDS_GROUP]
+LINE_RULES = [rule for rule in TEXT_RULES if rule.id not in NEEDS_MOVEMENT | NEEDS_GROUP | NEEDS_SQUAD]
 WORDS = [
     tuple(row.split("\n"))
     for row in (Path(__file__).parent / "dose_questions.txt")
@@ -239,6 +239,18 @@ def test_more_than_twelve_sets_are_asked_in_any_order_unless_every() -> None:
     assert rules("15 x 3", Habits(dose_order="sets x reps")) == ["dose-order"]
     assert read("15 x 3 every 1:00").groups[0].sets.low == 15
     assert read("15 x 30 s, rest 30 s").groups[0].sets.low == 15
+
+
+def test_a_percent_is_asked_about_where_training_maxes_are_on_file_too() -> None:
+    both = Habits(training_maxes=True)
+    (finding,) = asked("3 x 5 at 70, 75%, then 2 x 5 at 80% of training max", both)
+    assert finding.rule == "percent-of-which-max"
+    (finding,) = asked("3 x 5 at 75%", both)
+    for line in ("3 x 5 at 75% of tested max", "3 x 5 at 75% of training max"):
+        assert f'"{line}"' in finding.change
+        read(line, both)
+    assert "percent of: training max" in finding.change
+    read("3 x 5 at 75%", both.model_copy(update={"percent_of": "training max"}))
 
 
 def test_percent_over_a_hundred_is_said_back_and_training_maxes_have_room() -> None:

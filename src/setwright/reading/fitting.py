@@ -58,7 +58,9 @@ def _ask(question: Question, dose: Dose, group: SetGroup, **fills: str) -> Findi
         f"{span.low:g}" if span.high == span.low else f"{span.low:g}-{span.high:g}" if span.high else "max"
     )
     behind = _HEAD.sub("", dose.text.strip())
-    rest = "" if behind == dose.text.strip() else re.sub(r"^(?=[^\s,])", " ", behind)
+    rest = (
+        "" if behind == dose.text.strip() else re.sub(r"^(?=[^\s,])", " ", re.sub(r"^/\s*", "each ", behind))
+    )
     words = {
         "typed": dose.text.strip(),
         "sets": f"{group.sets.low:g}",

@@ -49,6 +49,7 @@ _SIDES = r"\s*(?:side|arm|leg|hand|foot|way)\b"
 _TIMES = r"(?:\s*x\s*(?P<times>\d+))?"
 
 BRACKETED = (
+    _guess(r"^\s*(?P<reps>\d+)\s*\([^)\d]*\)\s*$", signs.BRACKETS_NUMBER),
     _guess(r"\(\s*\d[\d.]*\s*%\s*/\s*\d+\s*\)\s*\d+", signs.BRACKETS, fills.reps_at),
     _guess(
         r"(?P<sets>\d+)\s*x\s*\d+\s*\(\s*(?P<inside>\d+\s*(?:each|per)\s+\w+)\s*\)",
@@ -78,6 +79,7 @@ GUESSES = (
         r"\bif\s+(?P<least>\d+)[^>→]*(?:->|→|=>)\s*\+?\s*(?P<step>\d+(?:\.\d+)?\s*(?:kg|lb|%))",
         signs.WEEKS_IF,
     ),
+    _guess(r"[a-z][\w ]*(?:->|→|=>)\s*[a-z][\w ]*", signs.TOGETHER_ARROW),
     _guess(r"\+\s*/?-\s*(?P<percent>[\d.]+)\s*%\s*(?:per|each)\b[^,]*", signs.WEEKS_EFFORT),
     _guess(r"\+\s*(?P<percent>\d+(?:\.\d+)?)\s*%\s*(?:/|per|each|every)\s*w(?:ee)?k\b", signs.WEEKS_PERCENT),
     _guess(

@@ -168,6 +168,8 @@ def _pair(cursor: Cursor) -> Load | None:
 
 def _percent(cursor: Cursor, value: Numeric) -> Load:
     found = Load(kind="percent", low=value.low, high=value.high, unit="%", of=_of(cursor))
+    if found.of is None and cursor.habits.percent_of is None and cursor.habits.training_maxes:
+        raise cursor.ask(ask.PERCENT_WHICH, value.start)
     check_percent(cursor, value, found.of)
     return _chain(cursor, found)
 

@@ -17,5 +17,7 @@ TEXT_RULES: tuple[TextRule, ...] = tuple({question.rule.id: question.rule for qu
 
 NEEDS_MOVEMENT = frozenset({"side-not-written", "steps-or-each-leg"})
 """Rules that a dose line alone never raises: ``fitting`` asks them, knowing the movement."""
+NEEDS_SQUAD = frozenset({"percent-of-which-max"})
+"""Rules that depend on what is on file about the athletes."""
 NEEDS_GROUP = frozenset({"sets-in-a-round"})
 """Rules that only a member of a group with rounds, times or a ladder raises."""

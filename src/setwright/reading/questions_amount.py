@@ -21,6 +21,11 @@ SETS_MISSING = question(
     "{typed}: how many sets?",
     'Write "1 x {amount}" for one set, "3 x {amount}" for three',
 )
+SETS_OR_UNIT = SETS_MISSING.variant(
+    "{typed}: how many sets, or how many of what?",
+    'Write "1 x {amount}" for one set, "3 x {amount}" for three;'
+    ' or the unit: "{number} steps{side}", "{number} m{side}", "{number} s{side}"',
+)
 REPS_MISSING = question(
     "reps-missing",
     "a number of sets without an amount",

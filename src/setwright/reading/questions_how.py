@@ -96,7 +96,7 @@ BAND = question(
     "3 x 15 with 2 red",
     "3 x 15 with 2 red bands",
     "{name}: makers differ, and the gym file has no such band",
-    'Add it to the gym file with its measured pull: "{name}: pull: 60 N at 2 m"{known}',
+    'Add it to the gym file with its measured pull: "{name}: 60 N at 2 m"{known}',
 )
 BAND_WORD = BAND.variant("{typed}: a band?", 'Write "{write}"')
 BAND_NAME = BAND.variant("{typed}: which band?", 'Write its name from the gym file: "with {write}"')
@@ -143,6 +143,10 @@ TEMPO = question(
     "3 x 8, tempo 3-0-1-0",
     "{typed}: which phase is missing?",
     'Four: lower, bottom, lift, top, for example "tempo {write}"; or in words: "{first} s down"',
+)
+TEMPO_PAIR = TEMPO.variant(
+    "{typed}: seconds down and up, or is a pause among them?",
+    'Write "{down} s down, {up} s up", or all four, lower, bottom, lift, top: "tempo 3-0-1-0"',
 )
 TEMPO_WORD = TEMPO.variant("{typed}: a tempo?", 'Write "tempo {write}"')
 PAUSE_PLACE = question(
@@ -196,6 +200,16 @@ PERCENT_OVER = question(
     "3 x 5 at 75%",
     "{typed}: more than {most} % of a max can't be lifted",
     'Type the percent again; of another movement or set write it: "{typed} of top set"',
+)
+PERCENT_WHICH = question(
+    "percent-of-which-max",
+    "a percent where two kinds of max are on file",
+    "a training max is 85 to 90 % of the tested one, so the same percent is two loads",
+    "3 x 5 at 75%",
+    "3 x 5 at 75% of training max",
+    "{typed}: of the tested max, or of the training max?",
+    'Write "{typed} of tested max" or "{typed} of training max",'
+    " or put `percent of: tested max` or `percent of: training max` at the top",
 )
 EVERY_REST = question(
     "rest-inside-every",

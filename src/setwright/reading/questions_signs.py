@@ -156,6 +156,9 @@ TOGETHER = question(
     "{typed}: moves that go together?",
     "Put the moves under `superset:`, one line each, without {typed}",
 )
+TOGETHER_ARROW = TOGETHER.variant(
+    "{typed}: one move after the other?", "Put the moves under `superset:`, one line each"
+)
 ROUNDS = TOGETHER.variant(
     "{typed}: rounds of several moves?",
     "Put the moves under `circuit:`, one line each, with `rounds: {rounds}`",
@@ -196,6 +199,10 @@ BRACKETS = question(
 BRACKETS_PLUS = BRACKETS.variant(
     "{typed}: one set with breaks, or several moves with one bar?",
     'Short breaks: "{write}". Several moves, one bar: `complex:`',
+)
+BRACKETS_NUMBER = BRACKETS.variant(
+    "{typed}: {reps} of what?",
+    'Write "{reps} steps", "1 x {reps} each leg" or "1 x {reps}"; the movement stands in front of the colon',
 )
 STARS = BRACKETS.variant(
     "{typed}: are the sets with a star the work?",

@@ -147,6 +147,9 @@ def tempo_digits(cursor: Cursor) -> Tempo:
     digits = [char for char in typed if char not in marks]
     even = len(marks) == 0 or (len(marks) == 1 and typed[1::2] == marks.pop() * (_PHASES - 1))
     if len(digits) != _PHASES or not even or "." in typed:
+        pair = re.fullmatch(r"(\d+)\s*[/:-]\s*(\d+)", typed)
+        if pair:
+            raise cursor.ask(ask.TEMPO_PAIR, token, down=pair[1], up=pair[2])
         example = [*digits, "0", "1", "0"][:_PHASES] if len(digits) < _PHASES else ["3", "0", "1", "0"]
         raise cursor.ask(ask.TEMPO, token, write="-".join(example).upper(), first=digits[0].upper())
     lower, bottom, lift, top = (_phase(char) for char in digits)

@@ -3,6 +3,7 @@
 from typing import Any, Final, NamedTuple
 
 from setwright.findings import Finding, Level
+from setwright.model.people import Squad
 from setwright.model.plan import Session, Week
 from setwright.model.reader.beside import Beside, Files
 from setwright.model.reader.gym import read_gym
@@ -128,8 +129,15 @@ def _habits(values: dict[str, Any]) -> Habits:
         dose_order=values.get("dose_order"),
         percent_of=values.get("percent_of"),
         sides=values.get("sides"),
+        training_maxes=_training_maxes(values["squad"]),
         bands=None if gym is None else frozenset(band.name.casefold() for band in gym.bands),
     )
+
+
+def _training_maxes(squad: Squad | None) -> bool:
+    """Whether an athlete has a training max, by words of the max as typed."""
+    maxes = (best for athlete in squad.athletes for best in athlete.maxes) if squad else ()
+    return any("training max" in best.text.casefold() for best in maxes)
 
 
 def _schemes(node: Node | None, found: Gathering) -> dict[str, Scalar | None]:
