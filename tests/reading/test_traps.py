@@ -44,7 +44,7 @@ def plain(node: Node | None) -> object:
         ("do: >8", "do: 8+"),
         ("do: > 8", "do: 8+"),
         ("note: |heavy", "note: heavy"),
-        ("note: `bar`", "note: bar`"),
+        ("note: `bar`", "note: bar"),
         ("note: @", 'note: "@"'),
         ("load: 135 #", "load: 135 lb"),
         ("do: 3 x 8 #heavy", "do: 3 x 8 heavy"),

@@ -169,6 +169,12 @@ def base(match: re.Match[str], habits: Habits) -> Fills:
     return {"number": match["number"], "unit": match["unit"] or habits.unit or "kg"}
 
 
+def with_comma(match: re.Match[str], _: Habits) -> Fills:
+    """The line with a comma for a dash."""
+    before, after = match.string[: match.start()].rstrip(), match.string[match.end() :].lstrip()
+    return {"write": f"{before}, {after}"}
+
+
 def named(match: re.Match[str], _: Habits) -> Fills:
     """The groups of the pattern by name."""
     return {name: value or "" for name, value in match.groupdict().items()}

@@ -198,7 +198,7 @@ def _no_sets(cursor: Cursor, start: Token) -> NoReturn:
     if cursor.token.kind != "end" and cursor.text not in (",", "then", "at", "rest", "with"):
         raise Unread(cursor.token)
     amount_typed = cursor.typed(start) or amount_typed
-    if amount_typed[:1].isdigit() and "rep" not in amount_typed:
+    if amount_typed == start.text or "/" in amount_typed:
         number, side = amount_typed.partition(start.text)[1:]
         raise cursor.ask(ask.SETS_OR_UNIT, start, amount=amount_typed, number=number, side=side)
     raise cursor.ask(ask.SETS_MISSING, start, amount=amount_typed)

@@ -9,7 +9,7 @@ from setwright.reading import guess_fills as fills
 from setwright.reading.faults import TextRule
 from setwright.reading.habits import Habits
 from setwright.reading.lines import BLOCK, Line
-from setwright.reading.retyping import as_text, plain_blanks, without_hash, without_sign
+from setwright.reading.retyping import as_text, name_of, plain_blanks, without_hash, without_sign
 
 MASK: Final = 0xE000
 """First of the private characters that stand for dangerous signs (Unicode private use area)."""
@@ -23,6 +23,8 @@ TEXT_KEYS: Final = frozenset(
 _REMARK = re.compile(r"#+\s.*[^\W\d_]")
 _COLON = re.compile(r":(?=\s|$)")
 _EVERY_MINUTE = re.compile(r"(?P<before>)e(?P<step>[2-9])?mom(?P<behind>\s*\d+\s*:\s*\d+)$", re.IGNORECASE)
+_NAME_AND_DOSE = re.compile(r"([^\d:]*[^\W\d][^\d:]*?)\s+(\d[^:]*)$")
+_DECIMAL = re.compile(r"(?<=\d),(?=\d{1,2}(?:\s*[,\]]))")
 _TIED = re.compile(r"[a-f][1-9]?$|[1-9][a-f]$", re.IGNORECASE)
 _SIGNS = "@%*!>|`"
 _SIGN_IN_FLOW = re.compile(rf"[\[{{,:]\s*([{re.escape(_SIGNS)}])")
@@ -75,7 +77,7 @@ def _odd_blank(line: Line, _: set[str]) -> Iterator[Trap]:
     if not odd:
         return
     first = odd[0]
-    name = "a no-break space" if line.text[first].isspace() else "a character that can't be seen"
+    name = name_of(line.text[first])
     change = _write(plain_blanks(line.text[0 if first < line.indent else line.indent : line.end]))
     swaps = {at: " " for at in odd if at < line.value}
     if first < line.value or (line.key.casefold() not in TEXT_KEYS and not line.text[first].isspace()):
@@ -183,6 +185,18 @@ def _lone_dash(line: Line, _: set[str]) -> Iterator[Trap]:
         )
 
 
+def _decimal_commas(line: Line, _: set[str]) -> Iterator[Trap]:
+    """Decimal commas in a list: YAML takes [62,5, 65] for three numbers."""
+    if not line.said.startswith("[") or not re.search(r"\d,\s", line.said):
+        return
+    commas = [match.start() for match in _DECIMAL.finditer(line.text, line.value, line.end)]
+    if commas:
+        first = commas[0]
+        message = "a comma without a blank parts two numbers here; a decimal has a point"
+        change = _write(line.with_value(_DECIMAL.sub(".", line.said)))
+        yield Trap(rules.SPLIT, first, first + 1, message, change, line.end, dict.fromkeys(commas, "."))
+
+
 def _quote(line: Line, _: set[str]) -> Iterator[Trap]:
     if line.quote is None:
         return
@@ -206,9 +220,11 @@ def _list_mark(line: Line, _: set[str]) -> Iterator[Trap]:
         return
     start, end = mark.span()
     swaps = None if mark[0] == "-" else {at: "-" if at == start else " " for at in range(start, end)}
-    change = _write(f"- {line.text[end : line.end].strip()}")
+    said = line.text[end : line.end].strip()
+    bare = None if line.key else _NAME_AND_DOSE.match(said)
+    change = _write(f"- {bare[1]}: {bare[2]}" if bare else f"- {said}")
     message = f'"{mark[0]}" starts no line of a list'
-    yield Trap(rules.LIST_MARK, start, end, message, change, line.end, swaps)
+    yield Trap(rules.LIST_MARK, start, end, message, change, end if bare else line.end, swaps)
 
 
 def _no_blank(line: Line, _: set[str]) -> Iterator[Trap]:
@@ -227,5 +243,6 @@ def _write(typed: str) -> str:
 
 
 LOOKS: Final[tuple[Callable[[Line, set[str]], Iterator[Trap]], ...]] = (
-    _control, _tab, _odd_blank, _list_mark, _lone_dash, _quote, _sign, _hash, _second_colon, _no_blank,
+    _control, _tab, _odd_blank, _list_mark, _lone_dash, _decimal_commas,
+    _quote, _sign, _hash, _second_colon, _no_blank,
 )  # fmt: skip

@@ -202,6 +202,12 @@ TOO_LONG = UNKNOWN.variant(
     "a dose line of more than {most} characters can't be a dose line",
     "Put remarks under `note:` and the sets on lines of their own",
 )
+UNDERSCORE = UNKNOWN.variant(
+    "{typed}: what does the underscore join?", 'Write "{whole}.{part}" for a part, "{whole}, {part}" for two'
+)
+DOTS = UNKNOWN.variant("{typed}: a range?", 'Write "{low}-{high}"')
+DASH = UNKNOWN.variant("{typed}: a dash joins the ends of a range only", 'Write a comma: "{write}"')
+QUOTES = UNKNOWN.variant("{typed}: quotes are not read here", 'Write "{inside}" without quotes')
 SINGLE = UNKNOWN.variant("{typed}: one set of {reps}?", 'Write "{write}"')
 RACE = UNKNOWN.variant(
     "{typed}: rounds done as fast as possible?",

@@ -80,6 +80,10 @@ PLUS_BASE = question(
     "{typed}: {number} more than what?",
     'Write "at last time + {number} {unit}", or on a dip or pull-up "at bodyweight + {number} {unit}"',
 )
+MINUS_BASE = PLUS_BASE.variant(
+    "{typed}: {number} less than what?",
+    'Write "at last time - {number} {unit}", or for help taken off "at bodyweight - {number} {unit}"',
+)
 PLATES = question(
     "plates-without-weight",
     "a load in plates",
