@@ -179,6 +179,7 @@ GUESSES = (
         how.PLUS_BASE,
         fills.base,
     ),
+    _guess(r"\b(?P<amount>to failure|failure|max|amrap)\s*x\s*(?P<sets>\d+)", amounts.SETS_LAST),
     _guess(r"\bm\s*\+\s*(?P<number>\d+)", signs.MAX_PLUS),
     _guess(
         r"(?<![\d+])(?<!\+ )(?:(?P<before>\d+)\s*x\s*)?(?P<parts>\d+\s*\+\s*\d+)(?!\s*\+|\w)"

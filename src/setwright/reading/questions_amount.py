@@ -26,6 +26,7 @@ SETS_OR_UNIT = SETS_MISSING.variant(
     'Write "1 x {amount}" for one set, "3 x {amount}" for three;'
     ' or the unit: "{number} steps{side}", "{number} m{side}", "{number} s{side}"',
 )
+SETS_LAST = SETS_MISSING.variant("{typed}: {sets} sets?", 'Write "{sets} x {amount}"')
 REPS_MISSING = question(
     "reps-missing",
     "a number of sets without an amount",
