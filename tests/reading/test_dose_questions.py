@@ -57,6 +57,7 @@ def test_both_readings_are_written_out(typed: str, message: str, change: str) ->
         ("3 x 8, rest 2, then 3 x 6, RPE 11", ["rest 2", "11"]),
         ("12-10-8, rest 2", ["12-10-8", "rest 2"]),
         ("3 x 8, , rest 2", [",", "rest 2"]),
+        ("3 x 8 foo, r90", ["foo", "r90"]),
         ("8 x 3, rest 2, grindy", ["8 x 3", "rest 2", "grindy"]),
         ("3\u200b x 8\u00a0at  challenging", ["challenging"]),
         ("3 x 8 – rest 90 s", ["–"]),

@@ -52,8 +52,6 @@ def ratio(match: re.Match[str], _: Habits) -> Fills:
 
 
 def _rest(times: float) -> str:
-    if times == 1:
-        return "rest equal to the work"
     return "rest half the work" if times == 1 / 2 else f"rest {times:.2g} times the work"
 
 
