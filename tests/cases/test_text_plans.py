@@ -75,10 +75,7 @@ sessions:
     [
         (SCHOOL, {("load-without-number", "challenging"), ("steps-or-each-leg", "3x10")}),
         (CREW, {("slash-in-dose", "35/25"), ("ratio", "1:1"), ("sets-missing", "to failure x2")}),
-        (
-            MASTERS,
-            {("words-not-read", "single @8"), ("split-by-comma-in-braces", ","), ("not-read-yet", "load")},
-        ),
+        (MASTERS, {("words-not-read", "single @8"), ("list-not-one-a-week", "")}),
     ],
     ids=["school", "crew", "masters"],
 )

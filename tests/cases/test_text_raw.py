@@ -3,7 +3,7 @@
 from pathlib import Path
 
 from setwright.findings import Finding
-from setwright.model.reader import WeekRead
+from setwright.model.reader import BlockRead
 from setwright.reading.dose import Tempo
 from tests.reading.plans import read
 
@@ -16,7 +16,7 @@ def _said(text: str) -> set[tuple[str, int]]:
     return {(finding.rule, finding.place.line) for finding in read(text).findings}
 
 
-def _at(one: WeekRead, rule: str, line: int) -> Finding:
+def _at(one: BlockRead, rule: str, line: int) -> Finding:
     (finding,) = (f for f in one.findings if (f.rule, f.place.line) == (rule, line))
     return finding
 
@@ -89,7 +89,7 @@ def test_a_file_that_every_yaml_reader_takes_for_something_else() -> None:
         ("load-without-unit", 31),
         ("rest-without-unit", 35),
         ("unknown-key", 36),
-        ("not-read-yet", 36),
+        ("list-not-one-a-week", 36),
         ("unknown-key", 38),
         ("nothing-to-do", 38),
         ("plus-without-base", 39),

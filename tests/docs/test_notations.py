@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 
-from setwright.model.reader import WeekRead
+from setwright.model.reader import BlockRead
 from setwright.own.plan import PlanRead, read_plan
 from setwright.reading.habits import Habits
 from setwright.report.read import read_text
@@ -37,7 +37,7 @@ def _said(one: PlanRead) -> str:
     return bare[0].partition(": ")[2] if len(bare) == 1 else " / ".join(bare)
 
 
-def _changes(read: WeekRead) -> str:
+def _changes(read: BlockRead) -> str:
     return " ".join(finding.change for finding in read.findings)
 
 

@@ -77,7 +77,13 @@ def test_one_trap_is_one_finding_with_the_line_to_type(typed: str, write: str) -
         ("- dip: hard: 3x8", "one movement, one colon: `- hard: 3x8`; or put the text in quotes"),
         ("- dip: EMOM 10: 5", "write `- dip: 10 x 5 every 1:00`"),
         ("- dip: 3 x 8, deload: half", "write `- dip: 3 x 8`, and what is no dose underneath, under `note:`"),
-        ("- dip: -", "write `- dip:` if it is still open; take the line out if nothing is planned"),
+        (
+            "- dip: -",
+            (
+                "write `- dip:` if nothing is written down, or write words: `none` in a plan,"
+                " `not done` in a record"
+            ),
+        ),
         ("- dip: **3 x 8**", "write `- dip: 3 x 8`"),
         ("- @8: dip", "write `- at 8: dip`"),
         ("• dip: 3 x 8", "write `- dip: 3 x 8`"),

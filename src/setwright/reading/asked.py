@@ -1,8 +1,10 @@
 """The questions of one line, gathered while it is read."""
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import replace
+from types import MappingProxyType
+from typing import Final, NamedTuple
 
 from setwright.findings import Finding, in_order
 from setwright.places import Place
@@ -10,7 +12,7 @@ from setwright.reading import questions_amount as ask
 from setwright.reading import questions_how as how
 from setwright.reading import questions_signs as signs
 from setwright.reading.cursor import Cursor, Unclear, Unread
-from setwright.reading.guesses import BRACKETED, Meant, meant
+from setwright.reading.guesses import BRACKETED, GUESSES, Guess, Meant, meant
 from setwright.reading.lexer import Token
 from setwright.reading.question import Question
 from setwright.reading.vocabulary import VOCABULARY, nearest_words
@@ -23,17 +25,34 @@ _JOINTS = (",", "then")
 _BRACKETS = "()[]{}<>"
 
 
+class Tongue(NamedTuple):
+    """How a kind of line asks: what its words may have meant, and its words for a dose line's questions."""
+
+    guesses: tuple[Guess, ...]
+    instead: Mapping[Question, Question] = MappingProxyType({})
+
+
+DOSE: Final = Tongue(GUESSES)
+
+
 class Asked:
     """Findings of one line; where reading stopped, it says what was meant and where to go on.
 
-    ``reads`` tells whether a text is a dose, so that only lines that are read are offered to copy; None
-    when nobody will see what is offered.
+    ``reads`` tells whether a text is a line of this kind, so that only lines that are read are offered to
+    copy; None when nobody will see what is offered.
     """
 
-    def __init__(self, cursor: Cursor, place: Place, reads: Callable[[str], bool] | None) -> None:
+    def __init__(
+        self,
+        cursor: Cursor,
+        place: Place,
+        reads: Callable[[str], bool] | None,
+        tongue: Tongue = DOSE,
+    ) -> None:
         self._cursor = cursor
         self._place = place
         self._reads = reads
+        self._tongue = tongue
         self._span = (0, 0)
         self.findings: list[Finding] = []
 
@@ -95,9 +114,8 @@ class Asked:
         ends = [
             t.start for t in self._cursor.line.tokens if t.start > token.start and t.text in (",", "then", "")
         ]
-        return meant(
-            self._cursor.line.text, (part, ends[0] if ends else token.end), token.start, self._cursor.habits
-        )
+        span = (part, ends[0] if ends else token.end)
+        return meant(self._cursor.line.text, span, token.start, self._cursor.habits, self._tongue.guesses)
 
     def _brackets(self, token: Token) -> Meant:
         """The question about a bracket or star, with a line to copy if one without it is read."""
@@ -137,6 +155,7 @@ class Asked:
             cursor.at += 1
 
     def _add(self, question: Question, start: int, end: int, fills: dict[str, str]) -> None:
+        question = self._tongue.instead.get(question, question)
         line = self._cursor.line
         self._span = (start, end)
         typed = line.text[start:end].strip()

@@ -24,7 +24,6 @@ _REMARK = re.compile(r"#+\s.*[^\W\d_]")
 _COLON = re.compile(r":(?=\s|$)")
 _EVERY_MINUTE = re.compile(r"(?P<before>)e(?P<step>[2-9])?mom(?P<behind>\s*\d+\s*:\s*\d+)$", re.IGNORECASE)
 _NAME_AND_DOSE = re.compile(r"([^\d:]*[^\W\d][^\d:]*?)\s+(\d[^:]*)$")
-_DECIMAL = re.compile(r"(?<=\d),(?=\d{1,2}(?:\s*[,\]]))")
 _TIED = re.compile(r"[a-f][1-9]?$|[1-9][a-f]$", re.IGNORECASE)
 _SIGNS = "@%*!>|`"
 _SIGN_IN_FLOW = re.compile(rf"[\[{{,:]\s*([{re.escape(_SIGNS)}])")
@@ -178,23 +177,12 @@ def _signs(line: Line) -> list[int]:
 
 def _lone_dash(line: Line, _: set[str]) -> Iterator[Trap]:
     if line.said == "-" and line.key and not line.in_flow:
-        message = f'a dash behind "{line.key}:" says nothing, and YAML takes it for a list'
-        change = f"{_write(line.with_value(''))} if it is still open; take the line out if nothing is planned"
-        yield Trap(
-            rules.SIGN, line.value, line.value + 1, message, change, line.start, {line.value: masked("-")}
+        at = line.value
+        change = (
+            f"{_write(line.with_value('').rstrip())} if nothing is written down, or write words: `none` in a"
+            " plan, `not done` in a record"
         )
-
-
-def _decimal_commas(line: Line, _: set[str]) -> Iterator[Trap]:
-    """Decimal commas in a list: YAML takes [62,5, 65] for three numbers."""
-    if not line.said.startswith("[") or not re.search(r"\d,\s", line.said):
-        return
-    commas = [match.start() for match in _DECIMAL.finditer(line.text, line.value, line.end)]
-    if commas:
-        first = commas[0]
-        message = "a comma without a blank parts two numbers here; a decimal has a point"
-        change = _write(line.with_value(_DECIMAL.sub(".", line.said)))
-        yield Trap(rules.SPLIT, first, first + 1, message, change, line.end, dict.fromkeys(commas, "."))
+        yield Trap(rules.SIGN, at, at + 1, "a dash alone is no value", change, line.start, {at: masked("-")})
 
 
 def _quote(line: Line, _: set[str]) -> Iterator[Trap]:
@@ -243,6 +231,5 @@ def _write(typed: str) -> str:
 
 
 LOOKS: Final[tuple[Callable[[Line, set[str]], Iterator[Trap]], ...]] = (
-    _control, _tab, _odd_blank, _list_mark, _lone_dash, _decimal_commas,
-    _quote, _sign, _hash, _second_colon, _no_blank,
+    _control, _tab, _odd_blank, _list_mark, _lone_dash, _quote, _sign, _hash, _second_colon, _no_blank,
 )  # fmt: skip

@@ -1,20 +1,22 @@
 """A check as programs read it: JSON in the form setwright-findings/1, short lines, and annotations.
 
-Athletes' names stay out unless they are asked for: logs are paper that others read.
+Athletes' names and limits stay out unless they are asked for: logs are paper that others read.
 """
 
 import json
 import math
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from typing import Any, Final
 
-from setwright.checked import Checked
+from setwright.checked import Checked, CheckedWeek
 from setwright.coverage import Coverage, Sets, Work
 from setwright.findings import Finding, Level
 from setwright.library.table import MODEL_NOTE
+from setwright.reading.weeks import say_weeks
 from setwright.report.wrapping import plain
 from setwright.rules.aims import AimInForce
+from setwright.rules.allowing import Silenced
 
 FORMAT: Final = "setwright-findings/1"
 NOBODY: Final = "an athlete"
@@ -26,7 +28,11 @@ def json_text(checked: Iterable[Checked], *, with_names: bool = False) -> str:
     every = tuple(checked)
     plans = [_plan(one) for one in every]
     only = plans[0] if len(plans) == 1 else {"aim": None, "coverage": None}
-    findings = [_finding(f, _hidden(one, with_names=with_names)) for one in every for f in one.findings]
+    findings = [
+        _finding(f, _hidden(one, with_names=with_names))
+        for one in every
+        for f in _told(one, with_names=with_names)
+    ]
     counts = {level.name: sum(f["level"] == level.name for f in findings) for level in Level}
     data = {
         "format": FORMAT,
@@ -45,15 +51,15 @@ def short(checked: Checked, *, with_names: bool = False) -> str:
     hide = _hidden(checked, with_names=with_names)
     return "".join(
         f"{plain(f.place.file)}:{f.place.line}:{f.place.column}: "
-        f"{f.level.name} {f.rule}: {plain(_without(hide, f.message))}\n"
-        for f in checked.findings
+        f"{f.level.name} {f.rule}: {plain(_without(hide, _message(f)))}\n"
+        for f in _told(checked, with_names=with_names)
     )
 
 
 def github(checked: Checked, *, with_names: bool = False) -> str:
     """One annotation a finding, as workflow commands."""
     hide = _hidden(checked, with_names=with_names)
-    return "".join(_annotation(f, hide) for f in checked.findings)
+    return "".join(_annotation(f, hide) for f in _told(checked, with_names=with_names))
 
 
 def _annotation(finding: Finding, hide: frozenset[str]) -> str:
@@ -67,12 +73,17 @@ def _annotation(finding: Finding, hide: frozenset[str]) -> str:
         "title": finding.rule,
     }
     listed = ",".join(f"{key}={_property(str(value))}" for key, value in properties.items())
-    message = _without(hide, f"{finding.message}\nwhy: {finding.why}\nchange: {finding.change}")
+    message = _without(hide, f"{_message(finding)}\nwhy: {finding.why}\nchange: {finding.change}")
     return f"::{ANNOTATIONS[finding.level]} {listed}::{_data(message)}\n"
 
 
+def _message(finding: Finding) -> str:
+    """The message, with the weeks in which it holds."""
+    return f"{say_weeks(finding.weeks)}: {finding.message}" if finding.weeks else finding.message
+
+
 def _data(text: str) -> str:
-    return text.replace("%", "%25").replace("\r", "%0D").replace("\n", "%0A")
+    return "%0A".join(plain(line).replace("%", "%25") for line in text.split("\n"))
 
 
 def _property(text: str) -> str:
@@ -80,12 +91,30 @@ def _property(text: str) -> str:
 
 
 def _plan(checked: Checked) -> dict[str, Any]:
+    """One plan; a block has aim and coverage in each of its ``weeks``, a plan of one week at its top."""
+    several = len(checked.weeks) > 1
+    only = checked.weeks[0] if checked.weeks and not several else None
     return {
         "file": checked.file,
         "complete": checked.complete,
-        "aim": _aim(checked.aim) if checked.aim else None,
-        "coverage": _coverage(checked.coverage) if checked.coverage else None,
-        "allowed": [{"rule": one.finding.rule, "reason": one.reason} for one in checked.allowed],
+        "aim": _aim(only.aim) if only else None,
+        "coverage": _coverage(only.coverage) if only else None,
+        "allowed": [_allowed(one) for one in checked.allowed],
+    } | ({"weeks": [_week(one) for one in checked.weeks]} if several else {})
+
+
+def _allowed(one: Silenced) -> dict[str, Any]:
+    told = {"rule": one.finding.rule, "reason": one.reason}
+    return told | ({"weeks": list(one.finding.weeks)} if one.finding.weeks else {})
+
+
+def _week(one: CheckedWeek) -> dict[str, Any]:
+    how = one.week.lighter
+    return {
+        "week": one.week.number,
+        "lighter": how.text if how else None,
+        "aim": _aim(one.aim),
+        "coverage": _coverage(one.coverage),
     }
 
 
@@ -153,14 +182,16 @@ def _finding(finding: Finding, hide: frozenset[str]) -> dict[str, Any]:
         "source": finding.source,
         "seen": [{"text": _without(hide, one.text), "line": one.line} for one in finding.seen],
         "also": [_without(hide, one) for one in finding.also],
-    }
+    } | ({"weeks": list(finding.weeks)} if finding.weeks else {})
+
+
+def _told(checked: Checked, *, with_names: bool) -> Iterator[Finding]:
+    """The findings as the reader of machine output may see them."""
+    return (finding if with_names else finding.for_others() for finding in checked.findings)
 
 
 def _hidden(checked: Checked, *, with_names: bool) -> frozenset[str]:
-    squad = checked.week.squad if checked.week else None
-    if with_names or squad is None:
-        return frozenset()
-    return frozenset(athlete.name for athlete in squad.athletes)
+    return frozenset() if with_names else checked.names
 
 
 def _without(names: frozenset[str], text: str) -> str:

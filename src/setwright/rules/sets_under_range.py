@@ -24,8 +24,11 @@ GOOD = BAD.replace("2 x 8", "4 x 8")
 
 
 def find(case: Case) -> Iterator[Fault]:
-    """One fault for all muscles under their range, each judged by the high end of its sets."""
-    if case.coverage.single_session:
+    """One fault for all muscles under their range, each judged by the high end of its sets.
+
+    A week that is lighter on purpose is not judged.
+    """
+    if case.coverage.single_session or case.coverage.week.lighter:
         return
     short = {g: bound for g, bound in _bounds(case).items() if sets_of(case.coverage, g).high < bound.sets}
     if not short:
@@ -68,7 +71,8 @@ def _more(case: Case, group: str, bound: Bound) -> str:
 RULE = Rule(
     id="sets-under-range",
     looks_at="week",
-    summary="a muscle of the focus, or a main one the week trains, gets fewer hard sets than its range asks",
+    summary="a muscle of the focus, or a main one the week trains, gets fewer hard sets than its range asks; "
+    "a lighter week is not judged",
     why="a movement's own muscle gets a whole set, a helping one half a set; the range depends on what the "
     "week is for",
     change="add sets to a movement that is there, or a movement",
