@@ -9,6 +9,7 @@ CODE = re.compile(r"`([^`]+)`")
 RULES = re.compile(r"\(((?:`[a-z-]+`(?:, )?)+)\)$")
 GROUPS = ("superset:", "circuit:", "complex:")
 HABITS = ("unit", "dose order", "percent of", "sides")
+RECORD = "a record line"
 ALSO = {
     "two maxes": "squad:\n  athletes:\n    - name: Ann\n      maxes:\n"
     f"        {MOVE}: 55 kg tested 2026-12-14, training max 90%\n",
@@ -18,6 +19,14 @@ ALSO = {
     "a red band": "gym:\n  bands:\n    red: 60 N at 2 m\n",
 }
 """Words of the column "where" that stand for more of a plan."""
+TWO_SESSIONS = """sessions:
+  - name: A
+    work:
+      - pull-up: 3 x 8
+  - name: B
+    work:
+      - dip: 3 x 8
+"""
 
 
 class Row(NamedTuple):
@@ -67,7 +76,9 @@ def plan(typed: tuple[str, ...], where: tuple[str, ...]) -> str:
     """A whole plan with ``typed`` in it: a dose, a value of a key, a line of work, or keys of the top."""
     head = ["plan: A week", *(word for word in where if word.split(":")[0] in HABITS and ": " in word)]
     head += [ALSO[word].rstrip() for word in where if word in ALSO]
-    if "at the top" in where:
+    if "sessions A and B" in where:
+        return "\n".join([*head, *typed, TWO_SESSIONS])
+    if "at the top" in where or typed[0] == "lighter weeks:":
         return "\n".join([*head, *typed, "work:", "  - pull-up: 3 x 8", ""])
     return "\n".join([*head, "work:", *_work(typed, where), ""])
 

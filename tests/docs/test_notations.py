@@ -7,19 +7,23 @@ import pytest
 
 from setwright.model.reader import BlockRead
 from setwright.own.plan import PlanRead, read_plan
+from setwright.reading.done_typed import typed_done
 from setwright.reading.habits import Habits
+from setwright.reading.recordline import read_done
 from setwright.report.read import read_text
+from setwright.report.read_block import session_blocks
 from setwright.report.read_session import session_lines
-from tests.docs.notation_rows import HABITS, Row, plan, rows
+from tests.docs.notation_rows import HABITS, RECORD, Row, plan, rows
+from tests.reading.dose_lines import KG, at
 from tests.rules.plans import nothing_beside
 
 PAGE = Path(__file__).parents[2] / "docs" / "notations.md"
-LATER = Path(__file__).parent / "notations_later.md"
-"""Rows that need several weeks, records or stages: to be moved into the page once those are read."""
 
-ROWS = rows(PAGE)
+ALL = rows(PAGE)
+ROWS = [row for row in ALL if RECORD not in row.where]
 TYPED = [(row, typed) for row in ROWS for typed in row.typed]
 NAMED = [f"{row.number} {' / '.join(typed)} {', '.join(row.where)}" for row, typed in TYPED]
+DONE = [(row, typed[0]) for row in ALL if RECORD in row.where for typed in row.typed]
 WRITE = [(row, write) for row in ROWS for write in row.write]
 
 
@@ -29,10 +33,13 @@ def _read(typed: tuple[str, ...], row: Row) -> PlanRead:
 
 def _said(one: PlanRead) -> str:
     """The sentences of ``setwright read`` about the work, without numbers and the movement's name."""
-    week = one.read.week
-    assert week is not None
-    habits = Habits(unit=week.unit, dose_order=week.dose_order, percent_of=week.percent_of, sides=week.sides)
-    lines = [line.strip() for session in week.sessions for line in session_lines(session, habits, one.table)]
+    weeks = one.read.weeks
+    habits = Habits(**weeks[0].model_dump(include={"unit", "dose_order", "percent_of", "sides"}))
+    if len(weeks) > 1:
+        ((_, lines),) = session_blocks(weeks, habits, one.table)
+        return " / ".join(line.strip() for line in [*lines][1:])
+    (session,) = weeks[0].sessions
+    lines = [line.strip() for line in session_lines(session, habits, one.table)]
     bare = [re.sub(r"^\d+[a-z]?\.? ", "", line) for line in lines]
     return bare[0].partition(": ")[2] if len(bare) == 1 else " / ".join(bare)
 
@@ -72,8 +79,21 @@ def test_the_answer_of_the_house_is_said_back(row: Row) -> None:
             assert f"  {said}: {value}" in told
 
 
+@pytest.mark.parametrize(("row", "typed"), DONE, ids=[typed for _, typed in DONE])
+def test_each_line_of_a_record_is_read_or_asked(row: Row, typed: str) -> None:
+    done, findings = read_done(typed, at(typed), KG)
+    assert [finding.rule for finding in findings] == row.rules
+    if done is None:
+        assert row.words in findings[0].message
+    else:
+        assert typed_done(done) == row.words
+    for (write,) in row.write:
+        assert f'"{write}"' in findings[0].change
+        assert read_done(write, at(write), KG)[1] == ()
+
+
 def test_no_notation_of_the_trade_is_left_out() -> None:
-    assert {row.number for row in (*ROWS, *rows(LATER))} == set(range(1, 96))
+    assert {row.number for row in ALL} == set(range(1, 96))
 
 
 def test_what_is_asked_can_be_typed_in_another_way() -> None:

@@ -168,7 +168,7 @@ def test_one_line_tells_each_fault_at_its_place(typed: str, marked: list[str]) -
         ("sets of", "words-not-read"),
         ("sets", "words-not-read"),
         ("3 x 8 + 5", "bare-plus"),
-        ("3 x 8 +5", "bare-plus"),
+        ("3 x 8 +5", "plus-without-base"),
         ("3 x 8+5", "bare-plus"),
         ("1 x 6 + 4 lowering", "words-not-read"),
         ("3 x 8, then", "words-not-read"),

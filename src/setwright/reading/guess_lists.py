@@ -27,7 +27,8 @@ def waves(match: re.Match[str], _: Habits) -> Fills:
     once = numbers(match.groupdict().get("once") or match.group())
     found = once * min(int(match.groupdict().get("times") or 1), MOST_WAVES)
     unit = "%" if "%" in match.group() else ""
-    return {"commas": ", ".join(found), "pluses": " + ".join(once), "unit": unit}
+    by_week = ", ".join(f"{number}{unit}" for number in found)
+    return {"commas": ", ".join(found), "pluses": " + ".join(once), "unit": unit, "by_week": by_week}
 
 
 def steps(match: re.Match[str], habits: Habits) -> Fills:

@@ -182,6 +182,11 @@ GUESSES = (
     _guess(r"\b(?P<amount>to failure|failure|max|amrap)\s*x\s*(?P<sets>\d+)", amounts.SETS_LAST),
     _guess(r"\bm\s*\+\s*(?P<number>\d+)", signs.MAX_PLUS),
     _guess(
+        r"\d+\s*x\s*\d+\s+(?P<here>\+(?P<number>\d+(?:\.\d+)?)\s*(?P<unit>kg|lb)?)(?!\s*[+x]|\w)",
+        how.PLUS_BASE,
+        fills.base,
+    ),
+    _guess(
         r"(?<![\d+])(?<!\+ )(?:(?P<before>\d+)\s*x\s*)?(?P<parts>\d+\s*\+\s*\d+)(?!\s*\+|\w)"
         r"(?:\s*x\s*(?P<after>\d+))?",
         signs.BARE_PLUS_TWO,

@@ -9,6 +9,7 @@ from setwright.reading.amounts import OPEN, amount, amount_list, sides
 from setwright.reading.cursor import Cursor, Numeric, Unread, counted
 from setwright.reading.dose import Amount, Load, Span
 from setwright.reading.draft import Draft, number
+from setwright.reading.efforts import effort
 from setwright.reading.guesses import RAMP
 from setwright.reading.lexer import Token
 from setwright.reading.loads import load
@@ -209,6 +210,11 @@ def _member(cursor: Cursor, draft: Draft) -> None:
     """What one round, interval or rung of a group holds."""
     start = cursor.token
     if special(cursor, draft):
+        return
+    back = cursor.mark()
+    if cursor.habits.member == "each" and effort(cursor) is not None:
+        cursor.reset(back)
+        draft.amounts = [_AS_LONG_AS_THE_ROUND]
         return
     if cursor.take("rung"):
         times = cursor.whole() if cursor.take("x") else 1

@@ -72,6 +72,9 @@ NUMBER_SIZE = question(
     "{typed} is more than a dose line holds",
     "Type the number again; is a blank or a sign missing in {typed}?",
 )
+CLOCK_OVER = NUMBER_SIZE.variant(
+    "{typed}: {clock}, or {seconds} seconds?", 'Write "{clock}", or "{seconds} s"'
+)
 NOT_WHOLE = question(
     "part-of-a-repetition",
     "a number of sets or repetitions with a decimal",

@@ -45,7 +45,7 @@ SLASH_STYLE = SLASH.variant(
 )
 SLASH_LIST = SLASH.variant(
     "{typed}: set by set, or week by week?",
-    'Set by set: "at {commas}{unit}". By week: a list under `load:`',
+    'Set by set: "at {commas}{unit}". By week: `load: [{by_week}]`',
 )
 SLASH_REPS = SLASH.variant("{typed}: repetitions at a load?", 'Write "{write}"')
 SLASH_RM = SLASH.variant(

@@ -7,7 +7,7 @@ from setwright.reading import questions_how as ask
 from setwright.reading.cursor import Cursor, Numeric, Unread
 from setwright.reading.dose import Rest, Span, Tempo
 from setwright.reading.lexer import Token
-from setwright.reading.questions_amount import NUMBER_SIZE
+from setwright.reading.questions_amount import CLOCK_OVER, NUMBER_SIZE
 
 SHORTEST_BARE_REST_S = 15
 """A rest without a unit from here up is in seconds (choice: below it, it may be minutes)."""
@@ -53,6 +53,10 @@ def one_time(cursor: Cursor) -> float | None:
     if cursor.token.kind == "clock":
         cursor.at += 1
         seconds = clock_s(cursor.before.text)
+        minutes, _, over = cursor.before.text.rpartition(":")
+        if minutes.strip("0:") and float(over) >= SECONDS["min"]:
+            clock = f"{seconds // SECONDS['min']:.0f}:{seconds % SECONDS['min']:02g}"
+            raise cursor.ask(CLOCK_OVER, cursor.before, clock=clock, seconds=over)
         if seconds > LONGEST_S:
             raise cursor.ask(NUMBER_SIZE, cursor.before)
         return seconds
