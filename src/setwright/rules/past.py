@@ -45,7 +45,7 @@ def pasts(weeks: Sequence[Coverage], before: tuple[str, Coverage] | None, table:
     called, row = "", 0
     if before is not None:
         called, sets = f"in {before[0]}", None if _is_lighter(before[1], None) else by_muscle(before[1])
-    elif weeks and weeks[0].week.last_week:
+    elif weeks and weeks[0].sessions:
         called, sets = "last week", _done_before(weeks[0], table)
     for week, is_lighter, next_is in zip(weeks, lighter, (*lighter[1:], False), strict=False):
         row = 0 if is_lighter else row + 1
