@@ -1,0 +1,137 @@
+"""What changes over the weeks of a block: hard sets, the heaviest load written, and where it is lighter."""
+
+from collections.abc import Iterator, Sequence
+from typing import Final, Literal, NamedTuple
+
+from setwright.coverage.muscles import GROUPS
+from setwright.coverage.shapes import CLASSES, Coverage, Movement, Sets, Work, total
+from setwright.model.plan import Lighter
+from setwright.reading.dose import Load, MaxKind, SetGroup, SetWork
+from setwright.reading.loads import KG_PER_LB
+
+Kind = Literal["mass", "percent", "bodyweight"]
+"""Kinds of load that can be compared from week to week: by kg, by percent of a max, by kg on the body."""
+
+LIGHTER_FROM: Final = 0.7
+"""Share of the fullest week's hard sets up to which a week counts as lighter (choice, no source)."""
+
+OF_THE_MAX: Final[frozenset[MaxKind]] = frozenset({"tested max", "estimated max", "today's max"})
+"""The kinds of max that nobody lifts more than 100 percent of; a training max is set lower."""
+
+WHOLE: Final = 100.0
+"""Percent."""
+
+
+class SetsByWeek(NamedTuple):
+    """The hard sets of a part of the chest or of a muscle group, one count a week."""
+
+    name: str
+    sets: tuple[Sets, ...]
+
+
+class Planned(NamedTuple):
+    """The heaviest load that a week writes for a movement: its ``amount`` in kg or percent, and as typed."""
+
+    amount: float
+    load: Load
+
+
+class LiftByWeek(NamedTuple):
+    """A movement with its heaviest load of one kind, week by week; None where none is written."""
+
+    movement: Movement
+    kind: Kind
+    planned: tuple[Planned | None, ...]
+
+
+class LighterWeek(NamedTuple):
+    """A week that is lighter: as ``written``, or (None) by its hard sets alone."""
+
+    number: int
+    hard: Sets
+    written: Lighter | None
+
+
+def sets_by_week(weeks: Sequence[Coverage]) -> tuple[SetsByWeek, ...]:
+    """The parts of the chest, then the muscle groups, as far as some week trains them."""
+    parts = zip(*(week.parts for week in weeks), strict=True)
+    rows = [SetsByWeek(f"chest, {part[0].part}", tuple(one.sets for one in part)) for part in parts]
+    rows += [SetsByWeek(group, tuple(week.muscles.get(group, Sets()) for week in weeks)) for group in GROUPS]
+    return tuple(row for row in rows if any(sets.high for sets in row.sets))
+
+
+def lifts_by_week(weeks: Sequence[Coverage]) -> tuple[LiftByWeek, ...]:
+    """Every movement for which some week writes a load, the heaviest class first."""
+    found: dict[tuple[str, Kind], dict[int, Planned]] = {}
+    movements: dict[str, Movement] = {}
+    for at, week in enumerate(weeks):
+        for work in week.works:
+            key = movements.setdefault(work.movement["key"], work.movement)["key"]
+            for kind, planned in loads_of(work, week.week.percent_of):
+                by_week = found.setdefault((key, kind), {})
+                by_week[at] = max(by_week.get(at, planned), planned, key=lambda one: one.amount)
+    lifts = [
+        LiftByWeek(movements[key], kind, tuple(by_week.get(at) for at in range(len(weeks))))
+        for (key, kind), by_week in found.items()
+    ]
+    return tuple(sorted(lifts, key=lambda lift: -CLASSES.index(lift.movement["class"])))
+
+
+def first_past_the_max(lift: LiftByWeek, weeks: Sequence[int], tested_kg: float | None = None) -> int | None:
+    """The first of ``weeks`` (their numbers) whose heaviest load is over the tested max.
+
+    A percent is over it from 100 on, a load in kg over ``tested_kg``. None: no week is, or nobody can know.
+    """
+    most = WHOLE if lift.kind == "percent" else tested_kg
+    if most is None:
+        return None
+    by_week = zip(weeks, lift.planned, strict=True)
+    return next((week for week, planned in by_week if planned and planned.amount > most), None)
+
+
+def hard_sets(week: Coverage) -> Sets:
+    """All hard sets of a week."""
+    return total(work.hard for work in week.works)
+
+
+def fullest(weeks: Sequence[Coverage]) -> float:
+    """The hard sets of the week that has most of them, by the low end of each week's count."""
+    return max((hard_sets(week).low for week in weeks), default=0.0)
+
+
+def lighter_weeks(weeks: Sequence[Coverage]) -> tuple[LighterWeek, ...]:
+    """The weeks written as lighter, and those with at most 70 % of the hard sets of the fullest week."""
+    most = fullest(weeks)
+    return tuple(
+        LighterWeek(week.week.number, hard_sets(week), week.week.lighter)
+        for week in weeks
+        if week.week.lighter or hard_sets(week).high < most * LIGHTER_FROM
+    )
+
+
+def loads_of(work: Work, percent_of: MaxKind) -> Iterator[tuple[Kind, Planned]]:
+    """Every load of a line that can be compared, those of single athletes too; warm-up sets are left out."""
+    typed = [work.group.load] if work.group and work.group.load else []
+    typed += [load for one in work.item.loads for load in one.loads]
+    typed += [one.load for group in _groups(work) for one in _works(group) if one.load]
+    for load in typed:
+        to = load.low if load.high is None else load.high
+        if load.kind == "mass" and to is not None:
+            yield "mass", Planned(_kg(to, load), load)
+        elif load.kind == "percent" and to is not None and (load.of or percent_of) in OF_THE_MAX:
+            yield "percent", Planned(to, load)
+        elif load.kind == "bodyweight" and load.plus is not None:
+            plus = load.plus if load.plus_high is None else load.plus_high
+            yield "bodyweight", Planned(_kg(plus, load), load)
+
+
+def _groups(work: Work) -> tuple[SetGroup, ...]:
+    return work.item.dose.groups if work.item.dose else ()
+
+
+def _works(group: SetGroup) -> tuple[SetWork, ...]:
+    return (*group.works, group.last) if group.last else group.works
+
+
+def _kg(amount: float, load: Load) -> float:
+    return amount * KG_PER_LB if load.unit == "lb" else amount

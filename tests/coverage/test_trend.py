@@ -1,0 +1,119 @@
+"""What changes over the weeks of a block, counted by hand from short plans."""
+
+import pytest
+
+from setwright.coverage import Coverage, Sets
+from setwright.coverage.trend import (
+    first_past_the_max,
+    fullest,
+    hard_sets,
+    lifts_by_week,
+    lighter_weeks,
+    sets_by_week,
+)
+from tests.model.blocks import block
+from tests.rules.plans import checked
+
+
+def weeks(plan: str) -> list[Coverage]:
+    one = checked(plan)
+    assert not [finding for finding in one.findings if finding.level.name == "error"]
+    return [week.coverage for week in one.weeks]
+
+
+def lifts(work: str, number: int = 3, top: str = "") -> dict[tuple[str, str], list[float | None]]:
+    return {
+        (str(lift.movement["key"]), lift.kind): [one.amount if one else None for one in lift.planned]
+        for lift in lifts_by_week(weeks(block(number, work, top)))
+    }
+
+
+def test_sets_of_parts_and_muscles_week_by_week() -> None:
+    rows = {
+        row.name: row.sets
+        for row in sets_by_week(
+            weeks(block(2, "- flat barbell bench press: [4 x 6 at 2 RIR, 6 x 6 at 2 RIR]"))
+        )
+    }
+    assert rows["chest, sternal"] == (Sets(4, 4), Sets(6, 6))
+    assert rows["chest"] == (Sets(4, 4), Sets(6, 6))
+    assert rows["triceps"] == (Sets(2, 2), Sets(3, 3))
+    assert "quadriceps" not in rows
+
+
+def test_the_heaviest_load_of_each_kind() -> None:
+    found = lifts(
+        "- barbell back squat: sets of 5, 5, 5 at 80, 100, 90 kg\n"
+        "- bench pull: 3 x 8\n  load: [50, none, 55-60]\n"
+        "- flat barbell bench press: 4 x 5\n  load: [70%, 75%, 80%]\n"
+        "- dip: 3 x 8 at bodyweight + 10 kg"
+    )
+    assert found == {
+        ("back-squat", "mass"): [100, 100, 100],
+        ("bench-pull", "mass"): [50, None, 60],
+        ("flat-barbell-bench-press", "percent"): [70, 75, 80],
+        ("parallel-bar-dip-leaning", "bodyweight"): [10, 10, 10],
+    }
+
+
+def test_heavy_lifts_come_first() -> None:
+    found = list(lifts("- goblet squat: 3 x 8 at 24 kg\n- barbell back squat: 3 x 5 at 100 kg"))
+    assert [key for key, _ in found] == ["back-squat", "goblet-squat"]
+
+
+def test_pounds_are_compared_as_kilograms() -> None:
+    """1 lb is 0.45359237 kg (NIST Handbook 44, appendix C)."""
+    found = lifts("- barbell back squat: 2 x 5 at 220 lb, then 1 x 5 at 99 kg", 2)
+    assert found["back-squat", "mass"] == [pytest.approx(99.7903214)] * 2
+
+
+def test_the_load_of_a_complex_and_of_one_athlete_are_planned_too() -> None:
+    squad = "squad:\n  athletes:\n    - name: Isla\n    - name: Rory\n"
+    own = "- barbell back squat: 3 x 5\n  load:\n    Isla: 110 kg\n    Rory: 100 kg"
+    assert lifts(own, 2, squad)["back-squat", "mass"] == [110, 110]
+    shared = "- complex:\n    - bent-over barbell row: 5\n  rounds: 3\n  load: 40 kg"
+    assert lifts(shared, 2)["bent-over-barbell-row", "mass"] == [40, 40]
+
+
+@pytest.mark.parametrize(
+    "load", ["80% of training max", "60% of bodyweight", "own choice", "bodyweight", "red band"]
+)
+def test_what_has_no_number_to_compare_is_no_planned_load(load: str) -> None:
+    assert lifts(f"- bench pull: 3 x 8 at {load}", 2) == {}
+
+
+def test_percents_of_a_training_max_are_no_percents_of_the_max() -> None:
+    assert lifts("- bench pull: 3 x 8 at 80%", 2, "percent of: training max\n") == {}
+    assert lifts("- bench pull: 3 x 8 at 80%", 2, "percent of: estimated max\n") != {}
+
+
+def test_the_first_week_over_the_max_by_percent_and_by_kilograms() -> None:
+    plan = (
+        "- flat barbell bench press: 1 x 1\n  load: [100%, 101%, 102%]\n"
+        "- barbell back squat: 1 x 1\n  load: [140, none, 142.5]"
+    )
+    squat, press = sorted(lifts_by_week(weeks(block(3, plan))), key=lambda lift: lift.kind)
+    assert first_past_the_max(press, [1, 2, 3]) == 2
+    assert first_past_the_max(press, [4, 5, 6], tested_kg=1000) == 5
+    assert first_past_the_max(squat, [1, 2, 3]) is None
+    assert first_past_the_max(squat, [1, 2, 3], tested_kg=140) == 3
+    assert first_past_the_max(squat, [1, 2, 3], tested_kg=142.5) is None
+
+
+def test_lighter_as_written_and_by_the_count() -> None:
+    plan = block(
+        5,
+        "- bench pull: [10 x 8 at 2 RIR, 10 x 8 at 2 RIR, 6 x 8 at 2 RIR, 8 x 8 at 2 RIR, 10 x 8 at 2 RIR]",
+        "lighter weeks:\n  week 5: 80% of the load\n",
+    )
+    found = lighter_weeks(weeks(plan))
+    assert [(one.number, one.hard) for one in found] == [(3, Sets(6, 6)), (5, Sets(10, 10))]
+    assert found[0].written is None
+    assert found[1].written is not None
+    assert fullest(weeks(plan)) == hard_sets(weeks(plan)[0]).low == 10
+    assert fullest([]) == 0
+
+
+def test_a_span_of_sets_is_lighter_only_by_its_high_end() -> None:
+    plan = block(2, "- bench pull: [10 x 8 at 2 RIR, 5-8 x 8 at 2 RIR]")
+    assert lighter_weeks(weeks(plan)) == ()
