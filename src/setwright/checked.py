@@ -43,7 +43,8 @@ class Checked(NamedTuple):
     ``findings`` are in the order of files and lines. ``complete`` is False when part of the plan or of its
     files could not be read: counts may then be lower than what was typed. ``waiting``: the error is in the
     plan itself, so what a week leaves out is not judged yet. ``table``: the library of the plan, its own
-    movements in it. ``alone``: the squad, gym or record that the file holds instead of a plan.
+    movements in it. ``alone``: the squad, gym or record that the file holds instead of a plan. ``block``: all
+    weeks of the plan, where this is the check of ``only`` one of them.
     """
 
     file: str
@@ -55,6 +56,7 @@ class Checked(NamedTuple):
     waiting: bool = False
     table: Library | None = None
     alone: FileRead | None = None
+    block: tuple[CheckedWeek, ...] = ()
 
     @property
     def names(self) -> frozenset[str]:
@@ -84,6 +86,11 @@ class Checked(NamedTuple):
         """The matrix of that week."""
         return self.weeks[0].matrix if self.weeks else ()
 
+    @property
+    def across(self) -> tuple[CheckedWeek, ...]:
+        """Every week of the plan, that of ``only`` one of them too."""
+        return self.block or self.weeks
+
     def only(self, number: int) -> "Checked":
         """The check of one week of a block, as if it were alone. Raises: IndexError."""
         one = self.weeks[number - 1]
@@ -94,6 +101,7 @@ class Checked(NamedTuple):
             weeks=(one._replace(told=one.verdict),),
             findings=tuple(in_order((*typed, *one.verdict.findings))),
             allowed=one.verdict.silenced,
+            block=self.weeks,
         )
 
 

@@ -173,10 +173,10 @@ def example(name: str) -> Checked:
 def plans() -> Iterator[tuple[str, Checked, tuple[Kind, ...]]]:
     """Every plan that is printed: a short name, the plan, and the kinds of sheet that show something new."""
     yield "good", example("week-good.yaml"), KINDS
-    yield "flawed", example("week-flawed.yaml"), ("week",)
+    yield "flawed", example("week-flawed.yaml"), ("week", "summary")
     yield "block", example("block.yaml").only(4), KINDS
     yield "long", check(LONG), KINDS
     yield "circuit", check(CIRCUIT), KINDS
     yield "awkward", check(AWKWARD), KINDS
-    yield "six-days", check(SIX_DAYS), ("week",)
+    yield "six-days", check(SIX_DAYS), ("week", "summary")
     yield "no-chest", check(NO_CHEST), KINDS

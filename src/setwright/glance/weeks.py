@@ -1,0 +1,88 @@
+"""A block in sentences: where it is lighter, what passes the tested max, what a cut week loses."""
+
+from collections.abc import Iterable, Iterator, Sequence
+from typing import Final
+
+from setwright.coverage import Coverage
+from setwright.coverage.cut import cuts, without_week
+from setwright.coverage.trend import (
+    LiftByWeek,
+    LighterWeek,
+    Planned,
+    first_past_the_max,
+    fullest,
+    lighter_weeks,
+)
+from setwright.glance.shapes import few
+from setwright.reading.weeks import say_weeks
+from setwright.reading.words import listed, number
+
+PRIORITIES: Final = {1: "priority 1", 2: "priorities 1 and 2"}
+MOST_NAMED: Final = 3
+"""Lines named that a cut takes; more are counted (choice)."""
+
+
+def lighter_sentence(weeks: Sequence[Coverage]) -> str:
+    """Which weeks are lighter, how, and how many hard sets are left of those of the fullest week."""
+    found = lighter_weeks(weeks)
+    if not found:
+        return "Lighter week: none."
+    told = "; ".join(_lighter(one) for one in found)
+    return f"Lighter: {told}; {fullest(weeks):g} in the fullest week."
+
+
+def _lighter(one: LighterWeek) -> str:
+    how = one.written.text if one.written else "not under `lighter weeks`, by its count"
+    return f"week {one.number} ({how}), {one.hard} hard sets"
+
+
+def max_sentences(lifts: Iterable[LiftByWeek], weeks: Sequence[int]) -> Iterator[str]:
+    """The first week in which a planned load passes the tested max, or why nobody can say."""
+    every = tuple(lifts)
+    past = [(week, lift) for lift in every if (week := first_past_the_max(lift, weeks)) is not None]
+    if past:
+        first = min(week for week, _ in past)
+        names = [str(lift.movement["name"]) for week, lift in past if week == first]
+        yield f"Week {first} is the first with a load over the tested max: {few(names)}."
+    elif any(lift.kind == "percent" for lift in every):
+        yield "No planned percent passes the tested max."
+    if any(lift.kind != "percent" for lift in every):
+        yield "Loads in kg and lb: no tested max given to hold them against."
+
+
+def cut_sentences(weeks: Sequence[Coverage]) -> Iterator[str]:
+    """What gets no set in a week cut to its first priorities, weeks that lose the same told together."""
+    alike: dict[tuple[int, tuple[str, ...], tuple[str, ...]], list[int]] = {}
+    for week in weeks:
+        for cut in cuts(week):
+            alike.setdefault(cut, []).append(week.week.number)
+    for (to, gone, loses), numbers in sorted(alike.items(), key=lambda one: (-one[0][0], one[1])):
+        held = f" in {say_weeks(numbers)}" if len(numbers) < len(weeks) else ""
+        yield f"Cut to {PRIORITIES[to]}{held} (out: {few(gone, MOST_NAMED)}): {_loses(loses)}."
+
+
+def missed_sentence(weeks: Sequence[Coverage]) -> str:
+    """What the block no longer trains when one of its weeks is missed."""
+    lost = {week.week.number: names for at, week in enumerate(weeks) if (names := without_week(weeks, at))}
+    if not lost:
+        return "One week missed: the others train all that it trains."
+    told = "; ".join(f"week {week}: {_loses(names)}" for week, names in lost.items())
+    return f"One week missed, {told}."
+
+
+def planned_text(planned: Planned) -> str:
+    """The top of a load as it was typed: "62.5 kg", "2 x 24 kg", "75 %", "+10 kg"."""
+    load = planned.load
+    if load.kind == "bodyweight":
+        plus = load.plus if load.plus_high is None else load.plus_high
+        return f"{'+' if (plus or 0) >= 0 else '-'}{number(abs(plus or 0))} {load.unit}"
+    figure = number((load.low if load.high is None else load.high) or 0)
+    return f"{'2 x ' if load.hands == BOTH else ''}{figure} {'%' if load.kind == 'percent' else load.unit}"
+
+
+def _loses(names: Sequence[str]) -> str:
+    return f"no set for {listed(list(names))}" if names else "every part and muscle keeps a set"
+
+
+BOTH: Final = 2
+"""Hands, with the load typed in each."""
