@@ -4,7 +4,6 @@ import pytest
 
 from setwright.coverage import Coverage, Sets
 from setwright.coverage.trend import (
-    first_past_the_max,
     fullest,
     hard_sets,
     lifts_by_week,
@@ -61,6 +60,11 @@ def test_heavy_lifts_come_first() -> None:
     assert [key for key, _ in found] == ["back-squat", "goblet-squat"]
 
 
+def test_a_percent_may_be_of_any_max() -> None:
+    for of in ("", " of training max", " of estimated max", " of today's max"):
+        assert lifts(f"- bench pull: 3 x 8 at 80%{of}", 2) == {("bench-pull", "percent"): [80, 80]}
+
+
 def test_pounds_are_compared_as_kilograms() -> None:
     """1 lb is 0.45359237 kg (NIST Handbook 44, appendix C)."""
     found = lifts("- barbell back squat: 2 x 5 at 220 lb, then 1 x 5 at 99 kg", 2)
@@ -76,28 +80,10 @@ def test_the_load_of_a_complex_and_of_one_athlete_are_planned_too() -> None:
 
 
 @pytest.mark.parametrize(
-    "load", ["80% of training max", "60% of bodyweight", "own choice", "bodyweight", "red band"]
+    "load", ["80% of back squat", "60% of bodyweight", "own choice", "bodyweight", "red band"]
 )
 def test_what_has_no_number_to_compare_is_no_planned_load(load: str) -> None:
     assert lifts(f"- bench pull: 3 x 8 at {load}", 2) == {}
-
-
-def test_percents_of_a_training_max_are_no_percents_of_the_max() -> None:
-    assert lifts("- bench pull: 3 x 8 at 80%", 2, "percent of: training max\n") == {}
-    assert lifts("- bench pull: 3 x 8 at 80%", 2, "percent of: estimated max\n") != {}
-
-
-def test_the_first_week_over_the_max_by_percent_and_by_kilograms() -> None:
-    plan = (
-        "- flat barbell bench press: 1 x 1\n  load: [100%, 101%, 102%]\n"
-        "- barbell back squat: 1 x 1\n  load: [140, none, 142.5]"
-    )
-    squat, press = sorted(lifts_by_week(weeks(block(3, plan))), key=lambda lift: lift.kind)
-    assert first_past_the_max(press, [1, 2, 3]) == 2
-    assert first_past_the_max(press, [4, 5, 6], tested_kg=1000) == 5
-    assert first_past_the_max(squat, [1, 2, 3]) is None
-    assert first_past_the_max(squat, [1, 2, 3], tested_kg=140) == 3
-    assert first_past_the_max(squat, [1, 2, 3], tested_kg=142.5) is None
 
 
 def test_lighter_as_written_and_by_the_count() -> None:

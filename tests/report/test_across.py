@@ -1,10 +1,19 @@
 """The block across its weeks: tables of at most 80 columns, and what they come to."""
 
+from collections.abc import Iterator
+
+from setwright.checked import Checked
 from setwright.coverage import Sets
+from setwright.library.table import library
 from setwright.report.across import across_the_weeks, narrow, table
 from setwright.report.terminal import text
 from tests.model.blocks import block
 from tests.rules.plans import checked, example
+
+
+def across(block: Checked) -> Iterator[str]:
+    return across_the_weeks(block.weeks, block.table or library())
+
 
 LONG = block(
     12,
@@ -14,7 +23,7 @@ LONG = block(
 
 
 def test_the_example_block() -> None:
-    sets, loads, sentences = across_the_weeks(example("block.yaml").weeks)
+    sets, loads, sentences = across(example("block.yaml"))
     head, first, *_ = sets.splitlines()
     assert head == "hard sets, helpers half, week  1-3    4"
     assert first == "chest, clavicular              12.5   7"
@@ -35,7 +44,7 @@ def test_a_block_is_printed_across_its_weeks_above_the_note() -> None:
 
 
 def test_many_weeks_go_on_in_a_further_table() -> None:
-    shown = list(across_the_weeks(checked(LONG).weeks))
+    shown = list(across(checked(LONG)))
     tables = [piece for piece in shown if piece.startswith("heaviest load written, week")]
     heads = " ".join(piece.splitlines()[0].removeprefix("heaviest load written, week") for piece in tables)
     assert len(tables) > 1
@@ -61,7 +70,7 @@ def test_six_loads_are_shown_and_more_are_counted() -> None:
     lifts = ("back squat", "front squat", "bench pull", "Romanian deadlift", "push press", "leg press")
     every = (*lifts, "power clean", "goblet squat")
     plan = block(2, "\n".join(f"- {lift}: 3 x 5 at 50 kg" for lift in every))
-    shown = list(across_the_weeks(checked(plan).weeks))
+    shown = list(across(checked(plan)))
     loads = next(piece for piece in shown if piece.startswith("heaviest"))
     assert len(loads.splitlines()) == 7
     assert "2 more lifts have a load." in shown[-1]
@@ -69,9 +78,9 @@ def test_six_loads_are_shown_and_more_are_counted() -> None:
 
 def test_a_block_without_a_load_has_one_table_and_one_week_none() -> None:
     plan = block(2, "- bench pull: 3 x 8 at 2 RIR")
-    assert len(list(across_the_weeks(checked(plan).weeks))) == 2
+    assert len(list(across(checked(plan)))) == 2
     alone = block(2, "- bench pull: 3 x 8 at 2 RIR", "lighter weeks:\n  week 2: no training\n")
-    assert list(across_the_weeks(checked(alone).weeks)) == []
+    assert list(across(checked(alone))) == []
 
 
 def test_counts_for_narrow_columns() -> None:

@@ -6,20 +6,17 @@ from typing import Final, Literal, NamedTuple
 from setwright.coverage.muscles import GROUPS
 from setwright.coverage.shapes import CLASSES, Coverage, Movement, Sets, Work, total
 from setwright.model.plan import Lighter
-from setwright.reading.dose import Load, MaxKind, SetGroup, SetWork
-from setwright.reading.loads import KG_PER_LB
+from setwright.model.room import kilograms
+from setwright.reading.dose import MAX_KINDS, Load
 
 Kind = Literal["mass", "percent", "bodyweight"]
 """Kinds of load that can be compared from week to week: by kg, by percent of a max, by kg on the body."""
 
 LIGHTER_FROM: Final = 0.7
-"""Share of the fullest week's hard sets up to which a week counts as lighter (choice, no source)."""
+"""Share of the fullest week's hard sets under which a week counts as lighter (choice, no source)."""
 
-OF_THE_MAX: Final[frozenset[MaxKind]] = frozenset({"tested max", "estimated max", "today's max"})
-"""The kinds of max that nobody lifts more than 100 percent of; a training max is set lower."""
-
-WHOLE: Final = 100.0
-"""Percent."""
+OF_A_MAX: Final = frozenset({None, *MAX_KINDS})
+"""What a percent may be of to be a load by the max of the line's own movement."""
 
 
 class SetsByWeek(NamedTuple):
@@ -67,7 +64,7 @@ def lifts_by_week(weeks: Sequence[Coverage]) -> tuple[LiftByWeek, ...]:
     for at, week in enumerate(weeks):
         for work in week.works:
             key = movements.setdefault(work.movement["key"], work.movement)["key"]
-            for kind, planned in loads_of(work, week.week.percent_of):
+            for kind, planned in loads_of(work):
                 by_week = found.setdefault((key, kind), {})
                 by_week[at] = max(by_week.get(at, planned), planned, key=lambda one: one.amount)
     lifts = [
@@ -75,18 +72,6 @@ def lifts_by_week(weeks: Sequence[Coverage]) -> tuple[LiftByWeek, ...]:
         for (key, kind), by_week in found.items()
     ]
     return tuple(sorted(lifts, key=lambda lift: -CLASSES.index(lift.movement["class"])))
-
-
-def first_past_the_max(lift: LiftByWeek, weeks: Sequence[int], tested_kg: float | None = None) -> int | None:
-    """The first of ``weeks`` (their numbers) whose heaviest load is over the tested max.
-
-    A percent is over it from 100 on, a load in kg over ``tested_kg``. None: no week is, or nobody can know.
-    """
-    most = WHOLE if lift.kind == "percent" else tested_kg
-    if most is None:
-        return None
-    by_week = zip(weeks, lift.planned, strict=True)
-    return next((week for week, planned in by_week if planned and planned.amount > most), None)
 
 
 def hard_sets(week: Coverage) -> Sets:
@@ -100,7 +85,7 @@ def fullest(weeks: Sequence[Coverage]) -> float:
 
 
 def lighter_weeks(weeks: Sequence[Coverage]) -> tuple[LighterWeek, ...]:
-    """The weeks written as lighter, and those with at most 70 % of the hard sets of the fullest week."""
+    """The weeks written as lighter, and those with less than 70 % of the hard sets of the fullest week."""
     most = fullest(weeks)
     return tuple(
         LighterWeek(week.week.number, hard_sets(week), week.week.lighter)
@@ -109,29 +94,16 @@ def lighter_weeks(weeks: Sequence[Coverage]) -> tuple[LighterWeek, ...]:
     )
 
 
-def loads_of(work: Work, percent_of: MaxKind) -> Iterator[tuple[Kind, Planned]]:
+def loads_of(work: Work) -> Iterator[tuple[Kind, Planned]]:
     """Every load of a line that can be compared, those of single athletes too; warm-up sets are left out."""
-    typed = [work.group.load] if work.group and work.group.load else []
-    typed += [load for one in work.item.loads for load in one.loads]
-    typed += [one.load for group in _groups(work) for one in _works(group) if one.load]
-    for load in typed:
+    shared = [work.group.load] if work.group and work.group.load else []
+    theirs = [load for one in work.item.loads for load in one.loads]
+    for load in (*shared, *theirs, *work.item.line_loads):
         to = load.low if load.high is None else load.high
         if load.kind == "mass" and to is not None:
-            yield "mass", Planned(_kg(to, load), load)
-        elif load.kind == "percent" and to is not None and (load.of or percent_of) in OF_THE_MAX:
+            yield "mass", Planned(kilograms(to, load.unit), load)
+        elif load.kind == "percent" and to is not None and load.of in OF_A_MAX:
             yield "percent", Planned(to, load)
         elif load.kind == "bodyweight" and load.plus is not None:
             plus = load.plus if load.plus_high is None else load.plus_high
-            yield "bodyweight", Planned(_kg(plus, load), load)
-
-
-def _groups(work: Work) -> tuple[SetGroup, ...]:
-    return work.item.dose.groups if work.item.dose else ()
-
-
-def _works(group: SetGroup) -> tuple[SetWork, ...]:
-    return (*group.works, group.last) if group.last else group.works
-
-
-def _kg(amount: float, load: Load) -> float:
-    return amount * KG_PER_LB if load.unit == "lb" else amount
+            yield "bodyweight", Planned(kilograms(plus, load.unit), load)

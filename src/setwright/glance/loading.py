@@ -8,8 +8,19 @@ from setwright.coverage.trend import loads_of
 from setwright.glance.shapes import told
 from setwright.reading.words import listed, plural
 
-RULES: Final = frozenset({"nobody-can-use", "below-the-empty-bar", "load-not-loadable"})
-"""The rules about what this gym can give."""
+RULES: Final = frozenset(
+    {
+        "nobody-can-use",
+        "below-the-empty-bar",
+        "load-not-loadable",
+        "no-max-for-percent",
+        "stale-max",
+        "unit-looks-wrong",
+        "reps-not-possible-at-load",
+        "effort-and-percent-disagree",
+    }
+)
+"""The rules about what this gym can give, and about the maxes that loads are taken of."""
 
 
 def loading(checked: Checked, one: CheckedWeek) -> Iterator[str]:
@@ -28,7 +39,7 @@ def _kinds(one: CheckedWeek) -> str:
     works = one.coverage.works
     if not works:
         return "No line is counted."
-    kinds = [{kind for kind, _ in loads_of(work, one.week.percent_of)} for work in works]
+    kinds = [{kind for kind, _ in loads_of(work)} for work in works]
     masses = sum("percent" not in kind for kind in kinds if kind)
     percents = sum("percent" in kind for kind in kinds)
     none = len(works) - masses - percents

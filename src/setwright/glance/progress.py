@@ -6,8 +6,10 @@ from typing import Final
 from setwright.checked import Checked, CheckedWeek
 from setwright.coverage import Coverage
 from setwright.coverage.trend import lifts_by_week
+from setwright.glance.maxes import max_sentences
 from setwright.glance.shapes import few
-from setwright.glance.weeks import lighter_sentence, max_sentences, planned_text
+from setwright.glance.weeks import lighter_sentence, planned_text
+from setwright.library.table import library
 from setwright.model.next import typed_next
 from setwright.model.plan import Week
 
@@ -21,11 +23,8 @@ def progress(checked: Checked, one: CheckedWeek) -> Iterator[str]:
     after = next((week for week in block if week.week.number == one.week.number + 1), None)
     yield _rules(one.week) if after is None else _next_week(one.coverage, after)
     if len(block) > 1:
-        trained = [week for week in block if week.week.sessions]
         yield lighter_sentence(block)
-        yield from max_sentences(lifts_by_week(trained), [week.week.number for week in trained])
-    else:
-        yield "A plan of one week: no lighter week in it, no later week to pass a max in."
+    yield from max_sentences(checked.across, checked.table or library())
 
 
 def _next_week(now: Coverage, after: Coverage) -> str:

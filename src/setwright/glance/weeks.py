@@ -1,23 +1,18 @@
-"""A block in sentences: where it is lighter, what passes the tested max, what a cut week loses."""
+"""A block in sentences: where it is lighter, and what a cut week or a missed one loses."""
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from typing import Final
 
 from setwright.coverage import Coverage
 from setwright.coverage.cut import cuts, without_week
-from setwright.coverage.trend import (
-    LiftByWeek,
-    LighterWeek,
-    Planned,
-    first_past_the_max,
-    fullest,
-    lighter_weeks,
-)
+from setwright.coverage.trend import LighterWeek, Planned, fullest, lighter_weeks
 from setwright.glance.shapes import few
 from setwright.reading.weeks import say_weeks
 from setwright.reading.words import listed, number
 
 PRIORITIES: Final = {1: "priority 1", 2: "priorities 1 and 2"}
+BOTH: Final = 2
+"""Hands, with the load typed in each."""
 MOST_NAMED: Final = 3
 """Lines named that a cut takes; more are counted (choice)."""
 
@@ -34,20 +29,6 @@ def lighter_sentence(weeks: Sequence[Coverage]) -> str:
 def _lighter(one: LighterWeek) -> str:
     how = one.written.text if one.written else "not under `lighter weeks`, by its count"
     return f"week {one.number} ({how}), {one.hard} hard sets"
-
-
-def max_sentences(lifts: Iterable[LiftByWeek], weeks: Sequence[int]) -> Iterator[str]:
-    """The first week in which a planned load passes the tested max, or why nobody can say."""
-    every = tuple(lifts)
-    past = [(week, lift) for lift in every if (week := first_past_the_max(lift, weeks)) is not None]
-    if past:
-        first = min(week for week, _ in past)
-        names = [str(lift.movement["name"]) for week, lift in past if week == first]
-        yield f"Week {first} is the first with a load over the tested max: {few(names)}."
-    elif any(lift.kind == "percent" for lift in every):
-        yield "No planned percent passes the tested max."
-    if any(lift.kind != "percent" for lift in every):
-        yield "Loads in kg and lb: no tested max given to hold them against."
 
 
 def cut_sentences(weeks: Sequence[Coverage]) -> Iterator[str]:
@@ -82,7 +63,3 @@ def planned_text(planned: Planned) -> str:
 
 def _loses(names: Sequence[str]) -> str:
     return f"no set for {listed(list(names))}" if names else "every part and muscle keeps a set"
-
-
-BOTH: Final = 2
-"""Hands, with the load typed in each."""

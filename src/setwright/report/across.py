@@ -7,13 +7,9 @@ from typing import Final
 from setwright.checked import CheckedWeek
 from setwright.coverage import Sets
 from setwright.coverage.trend import LiftByWeek, lifts_by_week, sets_by_week
-from setwright.glance.weeks import (
-    cut_sentences,
-    lighter_sentence,
-    max_sentences,
-    missed_sentence,
-    planned_text,
-)
+from setwright.glance.maxes import max_sentences
+from setwright.glance.weeks import cut_sentences, lighter_sentence, missed_sentence, planned_text
+from setwright.library.table import Library
 from setwright.reading.weeks import say_weeks
 from setwright.report.wrapping import WIDTH, wrapped
 from setwright.rules.matrix import short_name
@@ -27,7 +23,7 @@ _KINDS: Final = {"mass": "", "percent": ", of the max", "bodyweight": ", on the 
 Rows = Mapping[str, tuple[str, ...]]
 
 
-def across_the_weeks(weeks: Sequence[CheckedWeek]) -> Iterator[str]:
+def across_the_weeks(weeks: Sequence[CheckedWeek], library: Library) -> Iterator[str]:
     """The two tables, each in as many pieces as 80 columns ask for, and the sentences under them."""
     trained = [one.coverage for one in weeks if one.week.sessions]
     if len(trained) < 2:  # noqa: PLR2004 - one week is no trend
@@ -41,7 +37,7 @@ def across_the_weeks(weeks: Sequence[CheckedWeek]) -> Iterator[str]:
     sentences = [
         *([f"{more} more lifts have a load."] if more > 0 else ()),
         lighter_sentence([one.coverage for one in weeks]),
-        *max_sentences(lifts, numbers),
+        *max_sentences(weeks, library),
         *cut_sentences(trained),
         missed_sentence(trained),
     ]
