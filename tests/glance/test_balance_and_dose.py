@@ -16,10 +16,12 @@ def test_every_rule_that_an_answer_speaks_of_exists() -> None:
 
 
 def test_a_week_without_a_gap() -> None:
-    assert of_example("week-good.yaml", "balance") == (
-        "Hard sets: pull 15, push 11. Chest: clavicular 13.5; sternal 12; costal 9.5 (long 85 %).",
-        "No gap and no advice.",
+    sums, nothing = of_example("week-good.yaml", "balance")
+    assert sums == (
+        "Hard sets: pull 15, push 11. Chest: clavicular 13.5 (incline 30 press); "
+        "sternal 12 (flat bench press); costal 9.5 (dip, long 85 %)."
     )
+    assert nothing == "No gap and no advice."
 
 
 def test_each_gap_with_the_change_that_closes_it() -> None:
@@ -35,10 +37,16 @@ def test_each_gap_with_the_change_that_closes_it() -> None:
 def test_more_than_two_gaps_are_counted_and_what_is_allowed_is_said() -> None:
     plan = week(f"Monday\n{PRESS}", f"Thursday\n{PRESS}", top="focus: [chest]\n")
     told = of(plan, "balance")
-    assert told[0].endswith("costal 6 (line no, long 65 %, short no).")
+    assert told[0].endswith("costal 6 (flat bench press, line no, long 65 %, short no).")
     assert told[3].startswith("And ")
     allowed = of(plan + "allow:\n  push-without-pull: pulls are rowed on water\n", "balance")
     assert allowed[-1] == "Allowed on purpose: push-without-pull (pulls are rowed on water)."
+
+
+def test_more_on_one_side_than_on_the_other() -> None:
+    plan = week("Monday\none-arm dumbbell row: 3 x 8 left, then 2 x 8 right\nbench pull: 3 x 8 at 2 RIR")
+    told = of(plan, "balance")
+    assert told[1] == "More sets on one side: one-arm dumbbell row (left 3, right 2)."
 
 
 def test_a_week_without_chest_and_one_that_is_not_judged_yet() -> None:

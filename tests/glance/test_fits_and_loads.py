@@ -5,6 +5,7 @@ import pytest
 from setwright.glance.stations import places, scarce
 from setwright.model.room import Gym
 from tests.glance.plans import of, of_example
+from tests.model.blocks import block
 from tests.rules.plans import HEAD, checked, example, week
 
 GYM = """\
@@ -51,6 +52,11 @@ def test_what_is_over_and_what_has_no_minutes() -> None:
     assert of(session("    minutes: 5\n", line), "fits")[0] == "Monday 6 of 5 min: Monday 1 min over."
     assert of(session("", line), "fits")[0] == "Monday 6 min: no minutes are written for Monday."
     assert of(session("    minutes: 6\n", line), "fits")[0] == "Monday 6 of 6 min: it fits."
+
+
+def test_a_week_off() -> None:
+    off = block(2, "- push-up: 3 x 8", "lighter weeks:\n  week 2: no training\n")
+    assert of(off, "fits", 2) == ("No training this week.",)
 
 
 def test_the_sixth_session_is_counted() -> None:

@@ -31,7 +31,7 @@ def hurt(*lines: str, squad: str = ISLA) -> tuple[str, ...]:
 
 def test_a_line_against_a_limit_has_no_swap_yet() -> None:
     assert hurt(DIP, "bench pull: 3 x 8 at 2 RIR") == (
-        "No swap yet: Isla (dip) and Isla Ann (bench pull).",
+        "No swap yet: Isla (dip); Isla Ann (bench pull).",
         "Out: Rory.",
     )
 
@@ -44,7 +44,7 @@ def test_what_they_do_instead_or_not_at_all() -> None:
         "        not for: [Isla, Isla Ann]",
     )
     assert told == (
-        "Changed: Isla (leg press for dip and without bench pull) and Isla Ann (without bench pull).",
+        "Changed: Isla (leg press for dip and without bench pull); Isla Ann (without bench pull).",
         "Out: Rory.",
     )
 
@@ -82,6 +82,18 @@ def test_nothing_in_the_week_stands_against_it() -> None:
     told = hurt("leg press: 3 x 8 at 2 RIR")[0]
     assert told == "Nothing in the week stands against theirs: Isla and Isla Ann."
     assert of_example("week-good.yaml", "hurt") == ("Nothing in the week stands against theirs: Callan.",)
+
+
+def test_who_is_alike_is_told_together_and_nobody_is_left_out() -> None:
+    crew = "".join(f"    - name: Crew{n}\n      avoid: [dip]\n" for n in range(12))
+    (told,) = hurt(DIP, squad=f"squad:\n  athletes:\n{crew}")
+    assert told == "No swap yet: " + ", ".join(f"Crew{n}" for n in range(11)) + " and Crew11 (dip)."
+
+
+def test_many_movements_of_one_athlete_are_counted() -> None:
+    lines = (DIP, "bench pull: 3 x 8", "push-up: 3 x 8", "pull-up: 3 x 8", "back squat: 3 x 8")
+    squad = "squad:\n  athletes:\n    - name: Isla\n      avoid: [dip, bench pull, push-up, pull-up]\n"
+    assert hurt(*lines, squad=squad) == ("No swap yet: Isla (dip, bench pull and 2 more).",)
 
 
 def test_somebody_takes_part_with_changes_and_none_is_written() -> None:

@@ -25,6 +25,16 @@ def test_next_weeks_numbers() -> None:
     assert of(BLOCK, "progress", 4)[0] == "Next time: add 2.5 kg when every set reaches the top."
 
 
+def test_movements_that_come_and_go_and_loads_in_the_dose() -> None:
+    plan = block(
+        2,
+        "- back squat: [3 x 5 at 100 kg, 3 x 5 at 105 kg]\n- bench pull: [3 x 8, none]\n- dip: [none, 2 x 6]",
+    )
+    assert of(plan, "progress", 1)[0] == (
+        "Week 2: back squat 3 x 5 at 105 kg (now 3 x 5 at 100 kg), dip 2 x 6 (new) and bench pull left out."
+    )
+
+
 def test_the_first_week_over_the_max_and_what_nobody_can_say() -> None:
     lighter, over, unknown = of(BLOCK, "progress", 1)[1:]
     assert lighter.startswith("Lighter: week 4 (not under `lighter weeks`")
@@ -48,7 +58,10 @@ def test_a_week_that_asks_for_the_same_and_a_week_off() -> None:
 
 def test_what_is_typed_for_a_lighter_week_is_not_told_as_done() -> None:
     told = of_example("block.yaml", "progress", 3)
-    assert told[0] == "Week 4 (half the sets): goblet squat 20 kg (now 24 kg)."
+    assert told[0] == (
+        "Week 4 (half the sets): front plank left out, Romanian deadlift left out and "
+        "goblet squat 20 kg (now 24 kg)."
+    )
     assert told[1] == "Lighter: week 4 (half the sets), 16 hard sets; 32 in the fullest week."
 
 

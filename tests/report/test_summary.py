@@ -4,6 +4,7 @@ import pytest
 
 from setwright.glance import glance
 from setwright.report.summary import summary_text
+from setwright.rules import EVERY_RULE, Rule
 from tests.pages.plans import CIRCUIT, LONG, NO_CHEST, SIX_DAYS
 from tests.rules.plans import checked, example
 
@@ -28,6 +29,15 @@ def test_eight_questions_in_80_columns(plan: str) -> None:
     assert max(map(len, lines)) <= 80
     assert shown.isascii()
     assert shown.endswith("\n")
+
+
+@pytest.mark.parametrize("rule", EVERY_RULE, ids=lambda rule: rule.id)
+def test_every_plan_that_a_rule_shows_has_a_summary(rule: Rule) -> None:
+    for plan in (rule.bad, rule.good):
+        told = glance(checked(plan))
+        assert all(line for answer in told.answers for line in answer.lines)
+        assert all(answer.lines for answer in told.answers)
+        assert max(map(len, summary_text(told).splitlines())) <= 80
 
 
 def test_it_says_whom_it_is_for_and_how_far_its_figures_go() -> None:

@@ -4,7 +4,9 @@ from collections.abc import Iterator
 from typing import Final
 
 from setwright.checked import Checked, CheckedWeek
+from setwright.coverage.counts import count_items
 from setwright.glance.shapes import few
+from setwright.reading.words import span
 from setwright.rules import RULES
 from setwright.rules.matrix import MatrixRow
 
@@ -27,6 +29,7 @@ def balance(checked: Checked, one: CheckedWeek) -> Iterator[str]:
     """Pull and push with the parts of the chest, then what is missing with its change."""
     coverage = one.coverage
     yield f"Hard sets: pull {coverage.pull}, push {coverage.push}. {_parts(one)}"
+    yield from _sides(one)
     found = [finding for finding in checked.findings if finding.rule in OF_BALANCE]
     for finding in found[:MOST_GAPS]:
         yield f"{finding.level.name.capitalize()}: {finding.message}. Change: {finding.change}."
@@ -41,6 +44,19 @@ def balance(checked: Checked, one: CheckedWeek) -> Iterator[str]:
         yield "No gap and no advice."
 
 
+def _sides(one: CheckedWeek) -> Iterator[str]:
+    """Lines that do more on one side than on the other."""
+    uneven = [
+        f"{work.name} (left {span(counted.left)}, right {span(counted.right)})"
+        for covered in one.coverage.sessions
+        for counts in [count_items(covered.session)]
+        for work in covered.works
+        if (counted := counts.get(work.item.place)) and counted.left and counted.right
+    ]
+    if uneven:
+        yield f"More sets on one side: {few(uneven)}."
+
+
 def _parts(one: CheckedWeek) -> str:
     if not one.matrix:
         return "The chest is not trained this week."
@@ -48,8 +64,7 @@ def _parts(one: CheckedWeek) -> str:
 
 
 def _part(row: MatrixRow) -> str:
-    """A part with its sets and the answers that are not plainly yes."""
+    """A part with its sets, its heaviest lift and the answers that are not plainly yes."""
     answers = zip(("line", "long", "short", "across"), row.cells[1:5], strict=True)
     less = [f"{word} {cell.text.lower()}" for word, cell in answers if cell.tone not in PLAIN]
-    told = f"{row.part} {row.sets.text}"
-    return f"{told} ({', '.join(less)})" if less else told
+    return f"{row.part} {row.sets.text} ({', '.join([row.heaviest.text, *less])})"

@@ -24,6 +24,9 @@ MOST_STATIONS: Final = 6
 def fits(one: CheckedWeek, table: Library) -> Iterator[str]:
     """Sessions, blocks, stations."""
     sessions = one.coverage.sessions
+    if not sessions:
+        yield "No training this week."
+        return
     yield _minutes(sessions)
     blocks = "; ".join(_blocks(session, table) for session in sessions[:MOST_SESSIONS])
     more = len(sessions) - MOST_SESSIONS

@@ -9,6 +9,7 @@ from typing import Final
 from setwright.checked import Checked
 from setwright.findings import Finding, Level
 from setwright.glance.lines import every_line
+from setwright.glance.shapes import few
 from setwright.model.people import Athlete
 from setwright.model.plan import Group, Item, Week
 from setwright.model.theirs import lines_of, names_of
@@ -19,6 +20,8 @@ ASK: Final = "To be asked about"
 SWAPPED: Final = "Changed"
 NOTHING: Final = "Nothing in the week stands against theirs"
 OUT: Final = "Out"
+MOST_MOVEMENTS: Final = 2
+"""Movements named for an athlete; more are counted (choice). Athletes are never counted, always named."""
 
 
 def hurt(checked: Checked, week: Week) -> Iterator[str]:
@@ -31,11 +34,14 @@ def hurt(checked: Checked, week: Week) -> Iterator[str]:
     if not every:
         yield f"No limit, list or changed part is written for the {len(squad.athletes)} of the squad."
         return
-    states: dict[str, list[str]] = {}
+    states: dict[str, dict[str, list[str]]] = {}
     for athlete in every:
         for state, what in _states(checked.findings, week, athlete):
-            states.setdefault(state, []).append(f"{athlete.name} ({what})" if what else athlete.name)
-    yield from (f"{state}: {listed(states[state])}." for state in _ORDER if state in states)
+            states.setdefault(state, {}).setdefault(what, []).append(athlete.name)
+    for state in _ORDER:
+        if state in states:
+            told = (listed(who) + (f" ({what})" if what else "") for what, who in states[state].items())
+            yield f"{state}: {'; '.join(told)}."
 
 
 _ORDER: Final = (NONE_YET, ASK, SWAPPED, NOTHING, OUT)
@@ -51,9 +57,9 @@ def _states(findings: Iterable[Finding], week: Week, athlete: Athlete) -> Iterat
     for state, errors in ((NONE_YET, True), (ASK, False)):
         found = [one for one in against if (one.level is Level.error) is errors]
         if found:
-            yield state, listed(list(dict.fromkeys(names.get(one.place, one.where) for one in found)))
+            yield state, few([names.get(one.place, one.where) for one in found], MOST_MOVEMENTS)
     if changed:
-        yield SWAPPED, listed(list(dict.fromkeys(changed)))
+        yield SWAPPED, few(changed, MOST_MOVEMENTS)
     elif not against:
         yield NOTHING, ""
 

@@ -32,34 +32,35 @@ def _next_week(now: Coverage, after: Coverage) -> str:
     lead = f"Week {after.week.number}{lighter}"
     if not after.week.sessions:
         return f"Week {after.week.number}: no training."
-    loads = {
-        str(lift.movement["name"]): f"{planned_text(to)} (now {planned_text(was)})"
-        for lift in lifts_by_week([now, after])
-        for was, to in [lift.planned]
-        if was and to and planned_text(was) != planned_text(to)
-    }
-    typed = {} if now.week.lighter or after.week.lighter else _new_doses(now, after)
-    changes = [f"{name} {what}" for name, what in {**typed, **loads}.items()]
+    changes = [*_changed(now, after), *_new_loads(now, after)]
     return f"{lead}: {few(changes, MOST_CHANGES)}." if changes else f"{lead}: the same numbers."
 
 
-def _new_doses(now: Coverage, after: Coverage) -> dict[str, str]:
-    """The doses that are typed anew; in a lighter week what is typed is not what is done."""
-    doses = _doses(now)
-    return {
-        name: f"{text} (now {doses[name]})"
-        for name, text in _doses(after).items()
-        if doses.get(name, text) != text
-    }
+def _changed(now: Coverage, after: Coverage) -> Iterator[str]:
+    """Movements that come, go, or have another dose as typed; in a lighter week what is typed is not done."""
+    old, new = _doses(now), _doses(after)
+    lighter = now.week.lighter or after.week.lighter
+    for name, dose in new.items():
+        if name not in old:
+            yield f"{name} {dose} (new)"
+        elif dose != old[name] and not lighter:
+            yield f"{name} {dose} (now {old[name]})"
+    yield from (f"{name} left out" for name in old if name not in new)
 
 
 def _doses(week: Coverage) -> dict[str, str]:
     """The dose of each movement as typed, of its first line in the week."""
-    doses: dict[str, str] = {}
-    for work in week.works:
-        if work.item.dose:
-            doses.setdefault(work.name, work.item.dose.text)
-    return doses
+    last_first = {work.name: work.item.dose.text for work in reversed(week.works) if work.item.dose}
+    return dict(reversed(last_first.items()))
+
+
+def _new_loads(now: Coverage, after: Coverage) -> Iterator[str]:
+    """The heaviest loads that are others than now, where the dose as typed does not hold them."""
+    typed = " ".join(_doses(after).values())
+    for lift in lifts_by_week([now, after]):
+        was, to = (planned and planned_text(planned) for planned in lift.planned)
+        if was and to and was != to and f" {to}" not in typed:
+            yield f"{lift.movement['name']} {to} (now {was})"
 
 
 def _rules(week: Week) -> str:
