@@ -7,7 +7,6 @@ from setwright.coverage.trend import (
     fullest,
     hard_sets,
     lifts_by_week,
-    lighter_weeks,
     sets_by_week,
 )
 from tests.model.blocks import block
@@ -86,20 +85,8 @@ def test_what_has_no_number_to_compare_is_no_planned_load(load: str) -> None:
     assert lifts(f"- bench pull: 3 x 8 at {load}", 2) == {}
 
 
-def test_lighter_as_written_and_by_the_count() -> None:
-    plan = block(
-        5,
-        "- bench pull: [10 x 8 at 2 RIR, 10 x 8 at 2 RIR, 6 x 8 at 2 RIR, 8 x 8 at 2 RIR, 10 x 8 at 2 RIR]",
-        "lighter weeks:\n  week 5: 80% of the load\n",
-    )
-    found = lighter_weeks(weeks(plan))
-    assert [(one.number, one.hard) for one in found] == [(3, Sets(6, 6)), (5, Sets(10, 10))]
-    assert found[0].written is None
-    assert found[1].written is not None
-    assert fullest(weeks(plan)) == hard_sets(weeks(plan)[0]).low == 10
+def test_the_fullest_week_by_the_low_end_of_its_count() -> None:
+    plan = weeks(block(3, "- bench pull: [6 x 8 at 2 RIR, 5-9 x 8 at 2 RIR, 4 x 8 at 2 RIR]"))
+    assert [hard_sets(week) for week in plan] == [Sets(6, 6), Sets(5, 9), Sets(4, 4)]
+    assert fullest(plan) == 6
     assert fullest([]) == 0
-
-
-def test_a_span_of_sets_is_lighter_only_by_its_high_end() -> None:
-    plan = block(2, "- bench pull: [10 x 8 at 2 RIR, 5-8 x 8 at 2 RIR]")
-    assert lighter_weeks(weeks(plan)) == ()

@@ -1,7 +1,5 @@
 """The summary of short plans, asked question by question."""
 
-from collections.abc import Sequence
-
 from setwright.checked import Checked
 from setwright.glance import glance
 from tests.rules.plans import checked, example
@@ -9,9 +7,9 @@ from tests.rules.plans import checked, example
 ORDER = ("fits", "loading", "hurt", "balance", "dose", "progress", "odd", "changed")
 
 
-def answers(one: Checked, changes: Sequence[str] = ()) -> dict[str, tuple[str, ...]]:
+def answers(one: Checked) -> dict[str, tuple[str, ...]]:
     """The lines of each answer by a short name of its question."""
-    told = glance(one, changes).answers
+    told = glance(one).answers
     return {name: answer.lines for name, answer in zip(ORDER, told, strict=True)}
 
 

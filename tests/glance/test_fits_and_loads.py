@@ -1,8 +1,6 @@
 """Minutes, stations and loads at a glance; what is counted here was counted by hand."""
 
-import pytest
-
-from setwright.glance.stations import places, scarce
+from setwright.glance.stations import scarce
 from setwright.model.room import Gym
 from tests.glance.plans import of, of_example
 from tests.model.blocks import block
@@ -66,35 +64,12 @@ def test_the_sixth_session_is_counted() -> None:
     assert of(week(*days), "fits")[1].endswith("Friday 6; and 1 more session.")
 
 
-@pytest.mark.parametrize(
-    ("need", "held"),
-    [
-        ("rack", 6),
-        ("flat bench", 2),
-        ("bar and plates", 6),
-        ("cable", 3),
-        ("cable pair", 1),
-        ("dip bars", 1),
-        ("dumbbell pair", None),
-    ],
-)
-def test_how_many_a_station_holds(need: str, held: int | None) -> None:
-    assert places(gym(), need) == held
-
-
-def test_what_a_gym_file_does_not_say_is_not_counted() -> None:
-    bare = gym().model_copy(update={"racks": None, "benches": None, "people_per_rack": None})
-    assert places(bare, "rack") is None
-    assert places(bare, "flat bench") is None
-    assert places(bare, "bar and plates") == 2
-
-
 def test_a_bench_inside_a_rack_is_the_racks() -> None:
     one = checked(week("Monday\nflat barbell bench press: 3 x 5 at 2 RIR", top=GYM))
     assert one.coverage is not None
     (press,) = one.coverage.works
     assert list(scarce(gym(), press, 6)) == []
-    assert list(scarce(gym(), press, 7)) == [("rack", 6)]
+    assert list(scarce(gym(), press, 7)) == [("racks", 6)]
 
 
 def test_stations_against_people_fewest_places_first() -> None:
@@ -102,7 +77,7 @@ def test_stations_against_people_fewest_places_first() -> None:
         "Monday\ndip: 3 x 8 at 2 RIR\nlow-to-high cable crossover: 3 x 12 at 1 RIR\none-arm cable row: 3 x 8"
     )
     told = of(week(lines, top=GYM + "people: 4\n"), "fits")[2]
-    assert told == "4 people; at a time fit: dip bars 1, cable pair 1 and cable 3."
+    assert told == "4 people; at a time fit: dip bars 1 and cables 1."
     alone = of(week(lines, top=GYM + "people: 1\n"), "fits")[2]
     assert alone == "1 person: every station that the gym file counts holds them."
 

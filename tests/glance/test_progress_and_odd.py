@@ -37,7 +37,7 @@ def test_movements_that_come_and_go_and_loads_in_the_dose() -> None:
 
 def test_the_first_week_over_the_max_and_what_nobody_can_say() -> None:
     lighter, over, unknown = of(BLOCK, "progress", 1)[1:]
-    assert lighter.startswith("Lighter: week 4 (not under `lighter weeks`")
+    assert lighter.startswith("Lighter: week 4 (by its sets or loads, not under `lighter weeks`)")
     assert over == "Week 3 is the first with a load over the tested max: flat barbell bench press."
     assert unknown == "No tested max is given to hold these loads against: back squat."
 
@@ -68,7 +68,8 @@ def test_what_is_typed_for_a_lighter_week_is_not_told_as_done() -> None:
 def test_a_week_that_is_lighter_by_its_count_alone() -> None:
     plan = block(2, "- bench pull: [10 x 8 at 2 RIR, 5 x 8 at 2 RIR]")
     assert of(plan, "progress", 1)[1] == (
-        "Lighter: week 2 (not under `lighter weeks`, by its count), 5 hard sets; 10 in the fullest week."
+        "Lighter: week 2 (by its sets or loads, not under `lighter weeks`), 5 hard sets; "
+        "10 in the fullest week."
     )
 
 
@@ -120,14 +121,38 @@ def test_own_movements_that_no_line_uses() -> None:
     assert of(plan, "odd") == ("Movements of your own that no line uses: deck press.",)
 
 
-def test_what_changed_is_told_by_whoever_compares() -> None:
-    plan = week("Monday\nbench pull: 3 x 8 at 2 RIR")
-    assert of(plan, "changed") == (
+PULLS = week("Monday\nbench pull: 3 x 8 at 2 RIR, rest 2:00")
+
+
+def test_nothing_to_compare_with() -> None:
+    assert of(PULLS, "changed") == (
         "No earlier plan is named under `follows:`, so there is nothing to compare with.",
     )
-    follows = checked(plan + "follows: week-2.yaml\n")
-    assert answers(follows)["changed"] == ("It follows week-2.yaml; the difference is not worked out.",)
-    assert answers(follows, ["dip on Monday is new."])["changed"] == ("Dip on Monday is new.",)
+    assert of(PULLS + "follows: week-2.yaml\n", "changed") == (
+        "It follows week-2.yaml, which can't be compared with; `setwright check` says why.",
+    )
+
+
+def test_what_changed_since_the_plan_that_is_followed() -> None:
+    now = PULLS.replace("3 x 8", "5 x 8") + "follows: week-2.yaml\n"
+    told = answers(checked(now, {"week-2.yaml": PULLS}.get))
+    assert told["changed"] == ("Since week-2.yaml: bench pull 5 sets, before 3.",)
+    assert "Against week-2.yaml: back +67 %" in told["dose"][1]
+    same = answers(checked(PULLS + "follows: week-2.yaml\n", {"week-2.yaml": PULLS}.get))
+    assert same["changed"] == ("Since week-2.yaml: nothing.",)
+
+
+def test_what_changed_since_the_week_before_and_more_than_fits() -> None:
+    lifts = ("bench pull", "dip", "back squat", "push-up", "pull-up", "front squat")
+    plan = block(2, "\n".join(f"- {lift}: [3 x 8 at 2 RIR, 4 x 8 at 2 RIR]" for lift in lifts))
+    (told,) = of(plan, "changed", 2)
+    assert told.startswith("Since week 1: bench pull 4 sets, before 3; ")
+    assert told.endswith("; and 2 more.")
+
+
+def test_last_week_as_it_is_typed() -> None:
+    plan = week("Monday\nbench pull: 3 x 8 at 2 RIR", top="last week:\n  bench pull: 3 sets\n")
+    assert of(plan, "dose")[1] == "Against last week as it is typed, only what is told above is a jump."
 
 
 def test_a_plan_that_can_not_be_read_has_no_summary() -> None:

@@ -4,7 +4,6 @@ from collections.abc import Iterator
 
 from setwright.checked import Checked
 from setwright.coverage import Sets
-from setwright.library.table import library
 from setwright.report.across import across_the_weeks, narrow, table
 from setwright.report.terminal import text
 from tests.model.blocks import block
@@ -12,7 +11,7 @@ from tests.rules.plans import checked, example
 
 
 def across(block: Checked) -> Iterator[str]:
-    return across_the_weeks(block.weeks, block.table or library())
+    return across_the_weeks(block)
 
 
 LONG = block(

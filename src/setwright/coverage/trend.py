@@ -1,19 +1,15 @@
-"""What changes over the weeks of a block: hard sets, the heaviest load written, and where it is lighter."""
+"""What changes over the weeks of a block: hard sets, and the heaviest load written."""
 
 from collections.abc import Iterator, Sequence
 from typing import Final, Literal, NamedTuple
 
 from setwright.coverage.muscles import GROUPS
 from setwright.coverage.shapes import CLASSES, Coverage, Movement, Sets, Work, total
-from setwright.model.plan import Lighter
 from setwright.model.room import kilograms
 from setwright.reading.dose import MAX_KINDS, Load
 
 Kind = Literal["mass", "percent", "bodyweight"]
 """Kinds of load that can be compared from week to week: by kg, by percent of a max, by kg on the body."""
-
-LIGHTER_FROM: Final = 0.7
-"""Share of the fullest week's hard sets under which a week counts as lighter (choice, no source)."""
 
 OF_A_MAX: Final = frozenset({None, *MAX_KINDS})
 """What a percent may be of to be a load by the max of the line's own movement."""
@@ -39,14 +35,6 @@ class LiftByWeek(NamedTuple):
     movement: Movement
     kind: Kind
     planned: tuple[Planned | None, ...]
-
-
-class LighterWeek(NamedTuple):
-    """A week that is lighter: as ``written``, or (None) by its hard sets alone."""
-
-    number: int
-    hard: Sets
-    written: Lighter | None
 
 
 def sets_by_week(weeks: Sequence[Coverage]) -> tuple[SetsByWeek, ...]:
@@ -82,16 +70,6 @@ def hard_sets(week: Coverage) -> Sets:
 def fullest(weeks: Sequence[Coverage]) -> float:
     """The hard sets of the week that has most of them, by the low end of each week's count."""
     return max((hard_sets(week).low for week in weeks), default=0.0)
-
-
-def lighter_weeks(weeks: Sequence[Coverage]) -> tuple[LighterWeek, ...]:
-    """The weeks written as lighter, and those with less than 70 % of the hard sets of the fullest week."""
-    most = fullest(weeks)
-    return tuple(
-        LighterWeek(week.week.number, hard_sets(week), week.week.lighter)
-        for week in weeks
-        if week.week.lighter or hard_sets(week).high < most * LIGHTER_FROM
-    )
 
 
 def loads_of(work: Work) -> Iterator[tuple[Kind, Planned]]:

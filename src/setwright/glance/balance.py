@@ -22,6 +22,9 @@ OF_BALANCE: Final = frozenset(rule.id for rule in RULES if rule.cells) | {
     "one-side-only",
     "crossing-work-only",
     "no-cure-in-this-gym",
+    "no-pull-from-overhead",
+    "bottom-lines-hold-all-the-pulls",
+    "light-before-heavy",
 }
 
 
@@ -31,6 +34,7 @@ def balance(checked: Checked, one: CheckedWeek) -> Iterator[str]:
     yield f"Hard sets: pull {coverage.pull}, push {coverage.push}. {_parts(one)}"
     yield from _sides(one)
     found = [finding for finding in checked.findings if finding.rule in OF_BALANCE]
+    found.sort(key=lambda finding: -finding.level)
     for finding in found[:MOST_GAPS]:
         yield f"{finding.level.name.capitalize()}: {finding.message}. Change: {finding.change}."
     if len(found) > MOST_GAPS:

@@ -1,6 +1,6 @@
 """Question 5: hard sets a muscle, the change from the week before, heavy days and the match."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping
 from itertools import pairwise
 from typing import Final
 
@@ -8,12 +8,16 @@ from setwright.checked import Checked, CheckedWeek
 from setwright.coverage import Coverage, Sets
 from setwright.coverage.muscles import GROUPS
 from setwright.coverage.shapes import PUSHES
+from setwright.glance.before import week_before
 from setwright.glance.shapes import few, told
 from setwright.model.plan import DAYS
 from setwright.reading.words import listed, plural
 
-RULES: Final = frozenset({"sets-under-range", "sets-over-range"})
+RULES: Final = frozenset(
+    {"sets-under-range", "sets-over-range", "big-jump-from-last-week", "same-part-hard-next-day"}
+)
 """The rules about weekly sets."""
+NO_JUMP: Final = "Against last week as it is typed, only what is told above is a jump."
 MOST_JUMPS: Final = 4
 """Muscles whose change is told (choice)."""
 WHOLE: Final = 100
@@ -23,8 +27,8 @@ def dose(checked: Checked, one: CheckedWeek) -> Iterator[str]:
     """The sets, what the ranges say of them, the jump; then the days."""
     muscles = ", ".join(f"{group} {sets}" for group, sets in in_order(one.coverage.muscles))
     yield f"Hard sets a muscle, helpers half (pelland2024, abstract): {muscles or 'none'}."
-    yield from told(checked.findings, RULES, most=1)
-    yield _jump(checked.across, one)
+    yield from told(checked.findings, RULES)
+    yield _jump(checked, one)
     if days := "; ".join(filter(None, (_heavy_days(one.coverage), _match(one.coverage)))):
         yield f"{days}."
 
@@ -34,23 +38,24 @@ def in_order(muscles: Mapping[str, Sets]) -> list[tuple[str, Sets]]:
     return sorted(muscles.items(), key=lambda one: (-one[1].high, list(GROUPS).index(one[0])))
 
 
-def _jump(block: Sequence[CheckedWeek], one: CheckedWeek) -> str:
+def _jump(checked: Checked, one: CheckedWeek) -> str:
     """The change of the low end of each muscle's sets from the week before, in percent."""
-    before = next((week for week in block if week.week.number == one.week.number - 1), None)
+    before = week_before(checked, one)
     if before is None:
-        return "No week before it in this plan to compare the sets with."
+        return NO_JUMP if one.week.last_week else "No week before it to compare the sets with."
+    called, then = before
     changes = {
         group: (sets.low - was.low) / was.low * WHOLE
         for group, sets in one.coverage.muscles.items()
-        if (was := before.coverage.muscles.get(group, Sets())).low and sets.low != was.low
+        if (was := then.muscles.get(group, Sets())).low and sets.low != was.low
     }
-    new = [group for group in one.coverage.muscles if not before.coverage.muscles.get(group, Sets()).high]
-    gone = [group for group in before.coverage.muscles if group not in one.coverage.muscles]
     ranked = sorted(changes, key=lambda group: -abs(changes[group]))
     moved = [f"{group} {changes[group]:+.0f} %" for group in ranked]
-    moved += [f"{group} new" for group in new] + [f"{group} gone" for group in gone]
-    since = f"Against week {before.week.number}"
-    return f"{since}: {few(moved, MOST_JUMPS)}." if moved else f"{since}: the same hard sets."
+    moved += [f"{group} new" for group in one.coverage.muscles if group not in then.muscles]
+    moved += [f"{group} gone" for group in then.muscles if group not in one.coverage.muscles]
+    return (
+        f"Against {called}: {few(moved, MOST_JUMPS)}." if moved else f"Against {called}: the same hard sets."
+    )
 
 
 def _heavy_days(coverage: Coverage) -> str:

@@ -3,17 +3,20 @@
 from collections.abc import Iterator, Sequence
 from typing import Final
 
-from setwright.checked import CheckedWeek
+from setwright.checked import Checked, CheckedWeek
 from setwright.coverage import SessionCover
 from setwright.coverage.clock import SETUP_S, entry_seconds
 from setwright.coverage.counts import count_items
-from setwright.glance.shapes import few
+from setwright.glance.shapes import few, told
 from setwright.glance.stations import scarce
 from setwright.library.table import Library
 from setwright.model.plan import Week
 from setwright.reading.words import listed, number, plural
 from setwright.rules.aims import training
+from setwright.rules.queues import people_at
 
+RULES: Final = frozenset({"session-over-time", "too-few-stations", "rest-shorter-than-the-floor-allows"})
+"""The rules about time and places."""
 MINUTE_S: Final = 60
 MOST_SESSIONS: Final = 4
 """Sessions told block by block; more are counted (choice)."""
@@ -21,7 +24,7 @@ MOST_STATIONS: Final = 6
 """Stations told, those that hold fewest first; more are counted (choice)."""
 
 
-def fits(one: CheckedWeek, table: Library) -> Iterator[str]:
+def fits(checked: Checked, one: CheckedWeek, table: Library) -> Iterator[str]:
     """Sessions, blocks, stations."""
     sessions = one.coverage.sessions
     if not sessions:
@@ -33,15 +36,16 @@ def fits(one: CheckedWeek, table: Library) -> Iterator[str]:
     uncounted = f"; and {plural(more, 'more session')}" if more > 0 else ""
     yield f"Minutes by block: {blocks}{uncounted}."
     yield _stations(one)
+    yield from told(checked.findings, RULES)
 
 
 def _minutes(sessions: Sequence[SessionCover]) -> str:
-    told = ", ".join(map(_used, sessions))
+    used = ", ".join(map(_used, sessions))
     over = [f"{session.session.title} {_over(session)} min over" for session in sessions if _over(session)]
     unwritten = [session.session.title for session in sessions if session.session.minutes is None]
     if over:
-        return f"{told}: {listed(over)}."
-    return f"{told}: no minutes are written for {few(unwritten)}." if unwritten else f"{told}: it fits."
+        return f"{used}: {listed(over)}."
+    return f"{used}: no minutes are written for {few(unwritten)}." if unwritten else f"{used}: it fits."
 
 
 def _used(session: SessionCover) -> str:
@@ -70,15 +74,14 @@ def _stations(one: CheckedWeek) -> str:
         return "Nobody says how many train, so stations are not counted."
     if gym is None:
         return f"{_people(people)}, no gym written, so stations are not counted."
-    short = {
-        need: held
-        for work in one.coverage.works
-        for need, held in scarce(gym, work, work.session.people or people)
-    }
+    short: dict[str, int] = {}
+    for work in one.coverage.works:
+        for place, held in scarce(gym, work, people_at(week, work)):
+            short[place] = min(held, short.get(place, held))
     if not short:
         return f"{_people(people)}: every station that the gym file counts holds them."
-    told = [f"{need} {short[need]}" for need in sorted(short, key=lambda need: short[need])]
-    return f"{_people(people)}; at a time fit: {few(told, MOST_STATIONS)}."
+    places = [f"{need} {short[need]}" for need in sorted(short, key=lambda need: short[need])]
+    return f"{_people(people)}; at a time fit: {few(places, MOST_STATIONS)}."
 
 
 def people_in(week: Week) -> int:

@@ -18,9 +18,12 @@ RULES: Final = frozenset(
         "unit-looks-wrong",
         "reps-not-possible-at-load",
         "effort-and-percent-disagree",
+        "beginner-maximal-test",
+        "failure-without-spotter",
+        "no-warm-up-for-heavy-lift",
     }
 )
-"""The rules about what this gym can give, and about the maxes that loads are taken of."""
+"""The rules about what this gym can give, the maxes that loads are taken of, and how a load is got under."""
 
 
 def loading(checked: Checked, one: CheckedWeek) -> Iterator[str]:

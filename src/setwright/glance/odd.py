@@ -8,12 +8,14 @@ from setwright.coverage import Sets
 from setwright.coverage.counts import count_items
 from setwright.findings import Finding, Level
 from setwright.glance.lines import every_line
-from setwright.glance.shapes import few
+from setwright.glance.shapes import few, told
 from setwright.model.plan import Week
 from setwright.own.entry import key_of
 from setwright.reading.text_rules import TEXT_RULES
 from setwright.reading.words import listed, plural
 
+RULES: Final = frozenset({"name-in-a-public-title", "allow-silences-nothing", "unknown-rule-in-allow"})
+"""The rules about what is written beside the work."""
 MOST_LINES: Final = 4
 """Places named; more are counted (choice)."""
 ONE_SET: Final = 1
@@ -21,14 +23,15 @@ ONE_SET: Final = 1
 
 def odd(checked: Checked, one: CheckedWeek) -> Iterator[str]:
     """Each kind of odd thing in one line; one line when there is none."""
-    told = [
+    found = [
         *_unreadable(checked),
         *_guessed(one.week),
         *_taken(one),
         *_two_names(one),
         *_unused(one.week),
+        *told(checked.findings, RULES),
     ]
-    yield from told or ["Nothing: all was read as typed, and nothing was taken for granted."]
+    yield from found or ["Nothing: all was read as typed, and nothing was taken for granted."]
 
 
 def _unreadable(checked: Checked) -> Iterator[str]:
@@ -40,11 +43,11 @@ def _unreadable(checked: Checked) -> Iterator[str]:
 
 
 def _places(file: str, findings: Sequence[Finding]) -> str:
-    told = [
+    lines = [
         f"line {one.place.line}" + ("" if one.place.file == file else f" of {one.place.file}")
         for one in findings
     ]
-    return few(told, MOST_LINES)
+    return few(lines, MOST_LINES)
 
 
 def _guessed(week: Week) -> Iterator[str]:

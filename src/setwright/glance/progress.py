@@ -7,12 +7,14 @@ from setwright.checked import Checked, CheckedWeek
 from setwright.coverage import Coverage
 from setwright.coverage.trend import lifts_by_week
 from setwright.glance.maxes import max_sentences
-from setwright.glance.shapes import few
+from setwright.glance.shapes import few, told
 from setwright.glance.weeks import lighter_sentence, planned_text
 from setwright.library.table import library
 from setwright.model.next import typed_next
 from setwright.model.plan import Week
 
+RULES: Final = frozenset({"no-lighter-week"})
+"""The rules about the way of a block."""
 MOST_CHANGES: Final = 2
 """Lines told that change to next week (choice)."""
 
@@ -22,9 +24,11 @@ def progress(checked: Checked, one: CheckedWeek) -> Iterator[str]:
     block = [week.coverage for week in checked.across]
     after = next((week for week in block if week.week.number == one.week.number + 1), None)
     yield _rules(one.week) if after is None else _next_week(one.coverage, after)
+    table = checked.table or library()
     if len(block) > 1:
-        yield lighter_sentence(block)
-    yield from max_sentences(checked.across, checked.table or library())
+        yield lighter_sentence(block, checked.before, table)
+    yield from max_sentences(checked.across, table)
+    yield from told(checked.findings, RULES)
 
 
 def _next_week(now: Coverage, after: Coverage) -> str:

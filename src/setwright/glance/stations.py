@@ -5,37 +5,18 @@ from typing import Final
 
 from setwright.coverage import Work
 from setwright.model.room import Gym
+from setwright.rules.queues import takes
 
-BENCHES: Final = frozenset({"bench", "flat bench", "incline bench", "upright bench"})
-RACKS: Final = frozenset({"rack", "rack set low"})
-BARS: Final = frozenset({"bar", "bar and plates", "bar and bumper plates"})
-PAIR: Final = 2
-
-
-def places(gym: Gym, need: str) -> int | None:
-    """How many people train at a station at the same time; None where the gym file does not say.
-
-    A rack and a loaded bar are shared by as many as the gym file says for a rack, else by one.
-    """
-    sharing = gym.people_per_rack or 1
-    if need in gym.stations:
-        return gym.stations[need]
-    if need in RACKS:
-        return None if gym.racks is None else gym.racks * sharing
-    if need in BENCHES:
-        return gym.benches
-    if need in BARS:
-        return sum(bar.number for bar in gym.straight_bars) * sharing
-    if need in ("cable", "cable pair"):
-        return sum(cable.stacks for cable in gym.cables) // (PAIR if need == "cable pair" else 1)
-    return None
+SHARED: Final = ("racks", "bars")
+"""Places that as many share as the gym file says for a rack."""
 
 
 def scarce(gym: Gym, work: Work, people: int) -> Iterator[tuple[str, int]]:
-    """The stations of a line that hold fewer than ``people``, and how many; a rack has its bench in it."""
-    needs = work.movement["needs"]
-    racked = not RACKS.isdisjoint(needs)
-    for need in needs:
-        held = None if racked and need in BENCHES else places(gym, need)
-        if held is not None and held < people:
-            yield need, held
+    """The places of a line that hold fewer than ``people``, and how many; a rack has its bench in it."""
+    taken = tuple(takes(gym, work))
+    racked = any(one.kind == "racks" for one in taken)
+    for one in taken:
+        sharing = gym.people_per_rack or 1 if one.kind in SHARED else 1
+        held = one.there // one.number * sharing
+        if held < people and not (racked and one.kind == "benches"):
+            yield one.kind, held

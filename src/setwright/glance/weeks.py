@@ -5,11 +5,16 @@ from typing import Final
 
 from setwright.coverage import Coverage
 from setwright.coverage.cut import cuts, without_week
-from setwright.coverage.trend import LighterWeek, Planned, fullest, lighter_weeks
+from setwright.coverage.trend import Planned, fullest, hard_sets
 from setwright.glance.shapes import few
+from setwright.library.table import Library
 from setwright.reading.weeks import say_weeks
 from setwright.reading.words import listed, number
+from setwright.rules.past import pasts
 
+Before = tuple[str, Coverage] | None
+
+NO_LIGHTER: Final = "Lighter week: none."
 PRIORITIES: Final = {1: "priority 1", 2: "priorities 1 and 2"}
 BOTH: Final = 2
 """Hands, with the load typed in each."""
@@ -17,18 +22,20 @@ MOST_NAMED: Final = 3
 """Lines named that a cut takes; more are counted (choice)."""
 
 
-def lighter_sentence(weeks: Sequence[Coverage]) -> str:
-    """Which weeks are lighter, how, and how many hard sets are left of those of the fullest week."""
-    found = lighter_weeks(weeks)
-    if not found:
-        return "Lighter week: none."
-    told = "; ".join(_lighter(one) for one in found)
-    return f"Lighter: {told}; {fullest(weeks):g} in the fullest week."
+def lighter_sentence(weeks: Sequence[Coverage], before: Before, table: Library) -> str:
+    """Which weeks are lighter, how, and how many hard sets are left of those of the fullest week.
+
+    ``before``: the last week of the plan that is followed; what is lighter is what the rules take for it.
+    """
+    known = zip(weeks, pasts(weeks, before, table), strict=True)
+    found = [_lighter(week) for week, past in known if not past.hard_in_a_row]
+    return f"Lighter: {'; '.join(found)}; {fullest(weeks):g} in the fullest week." if found else NO_LIGHTER
 
 
-def _lighter(one: LighterWeek) -> str:
-    how = one.written.text if one.written else "not under `lighter weeks`, by its count"
-    return f"week {one.number} ({how}), {one.hard} hard sets"
+def _lighter(week: Coverage) -> str:
+    written = week.week.lighter
+    how = written.text if written else "by its sets or loads, not under `lighter weeks`"
+    return f"week {week.week.number} ({how}), {hard_sets(week)} hard sets"
 
 
 def cut_sentences(weeks: Sequence[Coverage]) -> Iterator[str]:

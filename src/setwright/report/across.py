@@ -4,12 +4,12 @@ from collections.abc import Iterator, Mapping, Sequence
 from itertools import groupby
 from typing import Final
 
-from setwright.checked import CheckedWeek
+from setwright.checked import Checked
 from setwright.coverage import Sets
 from setwright.coverage.trend import LiftByWeek, lifts_by_week, sets_by_week
 from setwright.glance.maxes import max_sentences
 from setwright.glance.weeks import cut_sentences, lighter_sentence, missed_sentence, planned_text
-from setwright.library.table import Library
+from setwright.library.table import library
 from setwright.reading.weeks import say_weeks
 from setwright.report.wrapping import WIDTH, wrapped
 from setwright.rules.matrix import short_name
@@ -23,8 +23,9 @@ _KINDS: Final = {"mass": "", "percent": ", of the max", "bodyweight": ", on the 
 Rows = Mapping[str, tuple[str, ...]]
 
 
-def across_the_weeks(weeks: Sequence[CheckedWeek], library: Library) -> Iterator[str]:
+def across_the_weeks(checked: Checked) -> Iterator[str]:
     """The two tables, each in as many pieces as 80 columns ask for, and the sentences under them."""
+    weeks, known = checked.weeks, checked.table or library()
     trained = [one.coverage for one in weeks if one.week.sessions]
     if len(trained) < 2:  # noqa: PLR2004 - one week is no trend
         return
@@ -36,8 +37,8 @@ def across_the_weeks(weeks: Sequence[CheckedWeek], library: Library) -> Iterator
     more = len(lifts) - MOST_LIFTS
     sentences = [
         *([f"{more} more lifts have a load."] if more > 0 else ()),
-        lighter_sentence([one.coverage for one in weeks]),
-        *max_sentences(weeks, library),
+        lighter_sentence([one.coverage for one in weeks], checked.before, known),
+        *max_sentences(weeks, known),
         *cut_sentences(trained),
         missed_sentence(trained),
     ]
