@@ -5,8 +5,9 @@ from typing import NamedTuple
 
 from setwright.findings import Seen
 from setwright.loads.asked_for import NoNumber
+from setwright.loads.lines import Lift
 from setwright.model.people import Athlete
-from setwright.rules.lifts import Lift, asked_of_everybody, lines_of, names
+from setwright.rules.lifts import asked_of_everybody, lines_of, names
 from setwright.rules.rule import Case, Cure, Fault, Rule
 
 BAD = """\
