@@ -53,6 +53,7 @@ def found(line: str, limit: str = "20 kg", more: str = "", top: str = "") -> Fin
         ("front plank: 3 x 30 s", "20 kg"),
         ("barbell row: 3 x 8 at 40 kg", "60%"),  # of 70 kg
         ("hanging leg raise: 3 x 8", "20 kg"),  # no published share of the body
+        ("hanging leg raise: 3 x 8 at bodyweight + 5 kg", "20 kg"),
     ],
 )
 def test_inside_the_limit_nothing_is_said(line: str, limit: str) -> None:

@@ -7,7 +7,7 @@ from setwright.library.table import Library
 from setwright.loads.asked_for import Asked, Kilograms, load_asked_for
 from setwright.loads.lines import Line, work_loads
 from setwright.loads.loadable import Loadable, loadable
-from setwright.loads.means_of import means_of
+from setwright.loads.means_of import LoadedBy, means_of
 from setwright.loads.put import Piece, Put, mass_words, pieces
 from setwright.model.people import Athlete
 from setwright.model.plan import Week
@@ -40,6 +40,11 @@ class Carried(NamedTuple):
     def put(self) -> Put | None:
         """The load to put on: one of the range that was asked for where there is one, else the rounded."""
         return self._in_range or self.loadable.put
+
+    @property
+    def warm_up_put(self) -> Put | None:
+        """The load to put on for a warm-up set: the lightest there is where less was asked for."""
+        return self.put or (self.loadable.above if self.loadable.below is None else None)
 
     @property
     def in_range(self) -> bool:
@@ -106,23 +111,29 @@ def loads_asked(load: Load, line: Line, week: Week, table: Library) -> tuple[Wan
     they are nobody's, and only the others are left.
     """
     whose = (line.athletes,) if load.kind in ALIKE else tuple((athlete,) for athlete in line.athletes)
-    return tuple(_wanted(load, line, athletes, week, table) for athletes in whose)
+    wanted = (
+        Wanted(load, athletes, load_asked_for(load, line.item, next(iter(athletes), None), week, table))
+        for athletes in whose
+    )
+    return tuple(with_what_there_is(one, line, week) for one in wanted)
 
 
-def _wanted(load: Load, line: Line, athletes: tuple[Athlete, ...], week: Week, table: Library) -> Wanted:
-    asked = load_asked_for(load, line.item, next(iter(athletes), None), week, table)
+def with_what_there_is(wanted: Wanted, line: Line, week: Week) -> Wanted:
+    """A load with what the gym has for it, where it came to kilograms and a gym file says."""
+    asked = wanted.asked
     found = _loadable(asked, line, week) if isinstance(asked, Kilograms) else None
-    wanted = Wanted(load, athletes, asked)
     if found is None or not isinstance(asked, Kilograms):
         return wanted
-    return wanted._replace(carried=Carried(athletes, wanted.everybody, asked, found))
+    return wanted._replace(carried=Carried(wanted.athletes, wanted.everybody, asked, found))
 
 
 def _loadable(asked: Kilograms, line: Line, week: Week) -> Loadable | None:
-    """What the gym has; nothing for a machine, a sled, the bare body, or two masses on one bar."""
+    """What the gym has; nothing for a machine, a sled, help taken off, or two masses on one bar."""
     if week.gym is None:
         return None
     by = means_of(line.movement, week.gym)
+    if asked.way == "added to the body" and asked.kg.low > 0 and week.gym.plates:
+        by = LoadedBy("belt")
     on_one = asked.way == "in each hand" and by.kind in ON_A_BAR
     if by.kind in ("bodyweight", "other") or on_one:
         return None

@@ -75,22 +75,17 @@ def _fault(case: Case, line: Line, light: "list[Carried]") -> Fault:
 
 def _instead(case: Case, line: Line, least: str) -> str:
     """An easier movement that this gym has, and the bar that would do."""
-    easier = _easier(case, line)
+    easier = case.means.easier(line.movement)
     return f"{f'do {easier} instead' if easier else WITHOUT_A_BAR}, or {_lighter_bar(least)}"
 
 
 def _change(case: Case, found: Theirs) -> str:
     """What those do for whom the bar is too heavy."""
-    easier = _easier(case, found.first)
+    easier = case.means.easier(found.first.movement)
     least = min(found.loads, key=lambda one: one.loadable.asked)
     line = f"`- {easier}: 3 x 8 at 2 RIR`, or any dose without a percent"
     own = f"write `instead:` under the line, below it `{names(least.athletes)}:`, and below that {line}"
     return f"{own if easier else WITHOUT_A_BAR}; or {_lighter_bar(least.words)}"
-
-
-def _easier(case: Case, line: Line) -> str | None:
-    at_hand = {movement["key"]: movement["name"] for movement in case.means.movements}
-    return next((at_hand[key] for key in line.movement["easier"] if key in at_hand), None)
 
 
 def _lighter_bar(least: str) -> str:

@@ -65,13 +65,12 @@ def _open(movement: Movement) -> bool:
 
 def _most_kg(limit: Limit, line: Line, week: Week) -> float | None:
     """The limit in kg; a percent is of the tested max. None without that max, or without a unit."""
-    if limit.load_at_most is None:
-        return None
+    at_most = limit.load_at_most or 0.0
     if limit.unit == "%":
         best = max_of(line.athletes[0], line.movement, "tested max", week.starts)
-        return best.kg.low * limit.load_at_most / WHOLE if isinstance(best, MaxFound) else None
+        return best.kg.low * at_most / WHOLE if isinstance(best, MaxFound) else None
     unit = limit.unit or (week.squad and week.squad.unit) or week.unit
-    return None if unit is None else kilograms(limit.load_at_most, unit)
+    return None if unit is None else kilograms(at_most, unit)
 
 
 def _held(load: Load, most: Ceiling, line: Line, week: Week, table: Library) -> Held:

@@ -52,14 +52,18 @@ class Theirs(NamedTuple):
 
 
 def carried(case: Case) -> "Iterator[tuple[Line, tuple[Carried, ...]]]":
-    """Every line with the loads that it asks for; nothing without a gym file."""
+    """Every line with the loads that it asks for; nothing without a gym file.
+
+    What is hung on the body is left out: it may be a vest or a chain, of which no gym file says.
+    """
     week = case.coverage.week
     if week.gym is None:
         return
     from setwright.loads.typed import carried_by  # noqa: PLC0415 - only a plan with a gym needs it
 
     for line in works(case):
-        yield line, carried_by(line, week, case.means.table)
+        loads = carried_by(line, week, case.means.table)
+        yield line, tuple(one for one in loads if one.loadable.by.kind != "belt")
 
 
 def alike(case: Case) -> "Iterator[tuple[Line, list[Carried]]]":
