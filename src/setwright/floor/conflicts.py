@@ -54,7 +54,7 @@ def _far_apart(floor: Floor, block: Block) -> Iterator[Conflict]:
     if len(kinds) > 1 and not block.at_once and others:
         yield Conflict(
             "pair",
-            f"{block.name} keeps {' and '.join(sorted(kept))} at once; {others[0].name} waits for one of them",
+            f"{block.name} keeps {' and '.join(sorted(kept))} at once; {others[0].name} waits for one",
             "take for the second move what can stand beside the first: a band, dumbbells",
             block.entry,
         )

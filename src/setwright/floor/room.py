@@ -140,7 +140,7 @@ def _kilograms(load: Load, week: plan.Week) -> float:
 
 
 def _sizes(people: int, done: Sequence[Block], gym: Gym | None) -> list[int]:
-    """Sizes of groups worth trying: up to what a rack takes, and everybody where a circuit has a move for each."""
+    """Sizes of groups worth trying: up to what a rack takes, and everybody where a circuit has room."""
     most = (gym.people_per_rack if gym else None) or AT_A_STATION
     in_turn = list(range(min(most, people), 0, -1))
     circuit = max((len(block.moves) for block in done if block.at_once), default=0)
