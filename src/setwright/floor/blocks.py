@@ -4,7 +4,7 @@ from collections import Counter
 from collections.abc import Iterable
 from typing import Final, NamedTuple
 
-from setwright.coverage.clock import REST_S, SWAP_S, WARM_UP_SET_S, entry_seconds
+from setwright.coverage.clock import REST_S, SWAP_S, entry_seconds, rest_seconds, warm_up_seconds
 from setwright.coverage.counts import Counts, count_items
 from setwright.floor.kit import Holds, holds, is_fixed
 from setwright.library.table import Library
@@ -88,10 +88,10 @@ def _block(at: int, entry: Item | Group, counts: Counts, table: Library, gym: Gy
         entry=entry,
         moves=moves,
         sets=_sets(entry, [counts[item.place] for item in known if item.place in counts]),
-        rest_s=_rest_s(rest, REST_S) if group else _own_rest(known, counts),
+        rest_s=rest_seconds(rest, REST_S) if group else _own_rest(known, counts),
         rest_written=_is_written(rest) if group else all(counts[item.place].rest_known for item in known),
-        between_s=_rest_s(group.between_moves, SWAP_S) if group else 0.0,
-        warm_up_s=sum(_warm_up_s(item) for item in known),
+        between_s=rest_seconds(group.between_moves, SWAP_S) if group else 0.0,
+        warm_up_s=sum(warm_up_seconds(item) for item in known),
         whole_s=entry_seconds(entry, counts) if _timed(entry) else None,
     )
 
@@ -125,10 +125,9 @@ def _sets(entry: Item | Group, counted: Iterable[Counted]) -> int:
 
 
 def _own_rest(items: list[Item], counts: Counts) -> float:
-    (item,) = items or (None,)
-    if item is None:
+    if not items:
         return 0.0
-    counted = counts[item.place]
+    counted = counts[items[0].place]
     if not counted.rest_known or counted.sets.low <= 1:
         return REST_S
     return counted.rest_s / (counted.sets.low - 1)
@@ -136,18 +135,3 @@ def _own_rest(items: list[Item], counts: Counts) -> float:
 
 def _is_written(rest: Rest | None) -> bool:
     return rest is not None and rest.kind in ("seconds", "none")
-
-
-def _rest_s(rest: Rest | None, default: float) -> float:
-    if rest is None:
-        return default
-    if rest.kind == "none":
-        return 0.0
-    return rest.low if rest.kind == "seconds" and rest.low is not None else default
-
-
-def _warm_up_s(item: Item) -> float:
-    warm_up = item.dose.warm_up if item.dose and item.dose.warm_up else item.warm_up
-    if warm_up is None:
-        return 0.0
-    return WARM_UP_SET_S * (warm_up.count or sum(step.sets for step in warm_up.steps))

@@ -2,20 +2,21 @@
 
 import math
 from collections.abc import Iterator
-from itertools import pairwise
 from typing import Final, Literal, NamedTuple
 
 from setwright.floor.blocks import Block
-from setwright.floor.kit import is_fixed
+from setwright.floor.kit import is_fixed, pool_words
 from setwright.floor.room import Floor, letter
+from setwright.floor.schedule import LONG_WAIT_S
+from setwright.floor.shared import wanted_twice
 from setwright.model.plan import Group, Item
 
-LONG_WAIT_S: Final = 240.0
-"""A wait between two blocks that is said (choice: longer than most written rests)."""
 NEAR_FAILURE_RIR: Final = 1.0
 """Repetitions in reserve up to which a barbell set wants a spotter (choice)."""
+MINUTE: Final = 60
+FIVE_S: Final = 5
 
-Kind = Literal["stations", "pair", "rest", "spotter", "late", "wait"]
+Kind = Literal["stations", "pair", "rest", "spotter", "iron", "late", "wait"]
 
 
 class Conflict(NamedTuple):
@@ -30,7 +31,16 @@ class Conflict(NamedTuple):
 def conflicts(floor: Floor) -> tuple[Conflict, ...]:
     """Everything found, block by block, then what concerns the clock."""
     told = [one for block in floor.blocks for find in _OF_A_BLOCK for one in find(floor, block)]
-    return (*told, *_late(floor), *_waits(floor))
+    return (*told, *_iron(floor), *_late(floor), *_waits(floor))
+
+
+def listed(words: list[str]) -> str:
+    """Words in a row.
+
+    >>> listed(["A", "B", "C"])
+    'A, B and C'
+    """
+    return f"{', '.join(words[:-1])} and {words[-1]}" if len(words) > 1 else "".join(words)
 
 
 def _too_few(floor: Floor, block: Block) -> Iterator[Conflict]:
@@ -40,7 +50,7 @@ def _too_few(floor: Floor, block: Block) -> Iterator[Conflict]:
             when = " at the same moment" if block.at_once else ""
             yield Conflict(
                 "stations",
-                f"{block.name} wants {held} x {pool}{when}, and the room has {there:g}",
+                f"{block.name} wants {pool_words(held, pool)}{when}, and the room has {there:g}",
                 "give one of the moves another load or another piece of kit, or make two blocks of it",
                 block.entry,
             )
@@ -54,7 +64,7 @@ def _far_apart(floor: Floor, block: Block) -> Iterator[Conflict]:
     if len(kinds) > 1 and not block.at_once and others:
         yield Conflict(
             "pair",
-            f"{block.name} keeps {' and '.join(sorted(kept))} at once; {others[0].name} waits for one",
+            f"{block.name} keeps {' and '.join(sorted(kept))} at once; {others[0].name} needs one of them",
             "take for the second move what can stand beside the first: a band, dumbbells",
             block.entry,
         )
@@ -62,27 +72,26 @@ def _far_apart(floor: Floor, block: Block) -> Iterator[Conflict]:
 
 def _rest(floor: Floor, block: Block) -> Iterator[Conflict]:
     """A written rest that the number of people at the station makes longer."""
-    stays = [
-        (stay.rest_s, stay.people) for stay in floor.stays if stay.block is block and stay.rest_s is not None
-    ]
-    rest, people = max(stays, default=(0.0, 0))
+    stays = [stay for stay in floor.stays if stay.block is block and stay.rest_s is not None]
+    rest, people = max(((stay.rest_s or 0.0, len(stay.people)) for stay in stays), default=(0.0, 0))
     if block.rest_written and rest > block.rest_s + 1:
         yield Conflict(
             "rest",
             f"{block.name}: {people} at one station rest {rest:.0f} s, and {block.rest_s:.0f} s is written",
-            f"write rest {5 * math.ceil(rest / 5)} s, or let fewer share a station",
+            f"write rest {FIVE_S * math.ceil(rest / FIVE_S)} s, or let fewer share a station",
             block.entry,
         )
 
 
 def _no_spotter(floor: Floor, block: Block) -> Iterator[Conflict]:
     """Somebody alone under a bar near failure."""
-    alone = [stay for stay in floor.stays if stay.block is block and stay.people == 1]
+    alone = [stay for stay in floor.stays if stay.block is block and len(stay.people) == 1]
     if alone and not floor.spotter and "bar" in block.holds and _near_failure(block):
+        who = listed([letter(stay.group) for stay in alone])
         yield Conflict(
             "spotter",
-            f"{block.name} goes near failure, and in group {letter(alone[0].group)} nobody is there to spot",
-            "leave 3 repetitions in reserve, or use a rack with safeties",
+            f"{block.name} goes near failure, and in group {who} nobody is there to spot",
+            "leave 3 repetitions in reserve, use a rack with safeties, or let two share the rack",
             block.entry,
         )
 
@@ -92,39 +101,50 @@ _OF_A_BLOCK: Final = (_too_few, _far_apart, _rest, _no_spotter)
 
 def _near_failure(block: Block) -> bool:
     items = block.entry.items if isinstance(block.entry, Group) else (block.entry,)
-    works = [work for item in items if item.dose for group in item.dose.groups for work in group.works]
-    left = {
-        work.effort.low if work.effort.scale == "RIR" else 10 - work.effort.high
-        for work in works
-        if work.effort is not None and work.effort.scale in ("RIR", "RPE")
-    }
+    works = [work for item in items if item.dose for group in item.dose.groups for work in group.every_work]
+    left = [work.effort.rir[0] for work in works if work.effort is not None and work.effort.rir is not None]
     return min(left, default=math.inf) <= NEAR_FAILURE_RIR
+
+
+def _iron(floor: Floor) -> Iterator[Conflict]:
+    for short, stays in wanted_twice(floor):
+        groups = listed(sorted({letter(stay.group) for stay in stays}))
+        at = (floor.warm_up_s + stays[-1].start_s) / MINUTE
+        several = "s" if len({stay.group for stay in stays}) > 1 else ""
+        yield Conflict(
+            "iron",
+            f"minute {at:.0f}, group{several} {groups}: {short.words}",
+            "give some of them the next load that is there, or put the lines further apart in the plan",
+            stays[-1].block.entry,
+        )
 
 
 def _late(floor: Floor) -> Iterator[Conflict]:
     if floor.available_s is None or floor.finish_s <= floor.available_s:
         return
-    ends = {
-        group: floor.of_group(group)[-1].end_s for group in range(len(floor.groups)) if floor.of_group(group)
-    }
-    behind = [letter(group) for group, end in ends.items() if end > floor.available_s]
-    who = "every group" if len(behind) == len(ends) else f"group {' and '.join(behind)}"
-    late = math.ceil((floor.finish_s - floor.available_s) / 60)
-    least = math.ceil(max(floor.least_s - floor.available_s, 0) / 60)
-    best = f", and in no order of the blocks less than {least}" if least else ""
+    ends = {stay.group: stay.end_s for stay in sorted(floor.stays, key=lambda one: one.end_s)}
+    behind = [letter(group) for group in sorted(ends) if ends[group] > floor.available_s]
+    who = "every group" if len(behind) == len(ends) > 1 else f"group {listed(behind)}"
+    late = math.ceil((floor.finish_s - floor.available_s) / MINUTE)
+    least = math.ceil(max(floor.least_s - floor.available_s, 0) / MINUTE)
+    best = f"; in no order of the blocks less than {least}" if least else ""
     yield Conflict(
-        "late", f"{who} ends {late} min after the time{best}", "leave something out: --minutes says what"
+        "late",
+        f"{who} ends up to {late} min after the time{best}",
+        "leave something out: --minutes says what goes first",
     )
 
 
 def _waits(floor: Floor) -> Iterator[Conflict]:
     for group in range(len(floor.groups)):
-        for one, two in pairwise(floor.of_group(group)):
-            wait = two.start_s - one.end_s
-            if wait > LONG_WAIT_S:
+        end = 0.0
+        for stay in floor.of_group(group):
+            if stay.start_s - end > LONG_WAIT_S:
                 yield Conflict(
                     "wait",
-                    f"group {letter(group)} waits {wait / 60:.0f} min before {two.block.name}",
+                    f"group {letter(group)} waits {(stay.start_s - end) / MINUTE:.0f} min before "
+                    f"{stay.block.name}",
                     "let them do their warm-up sets for it, or trunk work on the floor",
-                    two.block.entry,
+                    stay.block.entry,
                 )
+            end = stay.end_s

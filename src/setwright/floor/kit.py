@@ -19,19 +19,26 @@ ALWAYS_THERE: Final = frozenset({
 Holds = Mapping[str, int]
 """How many of each pool are held at once."""
 
-_OF: Final = {
-    "bench": {"bench": 1}, "flat bench": {"bench": 1}, "incline bench": {"bench": 1},
-    "upright bench": {"bench": 1}, "bench 60 cm": {"bench": 1},
-    "rack": {"rack": 1, "bar": 1}, "rack set low": {"rack": 1, "bar": 1},
-    "bar": {"bar": 1}, "bar and plates": {"bar": 1}, "bar and bumper plates": {"bar": 1},
-    "trap bar and plates": {"trap bar": 1},
-    "dumbbell": {"dumbbell": 1}, "dumbbells": {"dumbbell": 2}, "dumbbell pair": {"dumbbell": 2},
-    "kettlebell": {"kettlebell": 1}, "kettlebells": {"kettlebell": 2},
-    "weight": {"dumbbell": 1}, "pair of weights": {"dumbbell": 2},
-    "cable": {"stack": 1}, "rope": {"stack": 1}, "cable pair": {"stack": 2},
-    "band": {"band": 1}, "mini-band": {"band": 1}, "band pair": {"band": 2},
+_RACK: Final[Holds] = {"rack": 1, "bar": 1}
+_ONE: Final[Mapping[str, tuple[Holds, ...]]] = {
+    pool: ({pool: 1},) for pool in ("bench", "bar", "trap bar", "dumbbell", "kettlebell", "stack", "band")
+}
+_TWO: Final[Mapping[str, tuple[Holds, ...]]] = {
+    pool: ({pool: 2},) for pool in ("dumbbell", "kettlebell", "stack", "band")
+}
+_OF: Final[Mapping[str, tuple[Holds, ...]]] = {
+    **dict.fromkeys(("bench", "flat bench", "incline bench", "upright bench", "bench 60 cm"), _ONE["bench"]),
+    **dict.fromkeys(("rack", "rack set low"), (_RACK,)),
+    **dict.fromkeys(("bar", "bar and plates", "bar and bumper plates"), _ONE["bar"]),
+    "trap bar and plates": _ONE["trap bar"],
+    "dumbbell": _ONE["dumbbell"], "dumbbells": _TWO["dumbbell"], "dumbbell pair": _TWO["dumbbell"],
+    "kettlebell": _ONE["kettlebell"], "kettlebells": _TWO["kettlebell"],
+    "weight": (*_ONE["dumbbell"], *_ONE["kettlebell"]),
+    "pair of weights": (*_TWO["dumbbell"], *_TWO["kettlebell"]),
+    "cable": _ONE["stack"], "rope": _ONE["stack"], "cable pair": _TWO["stack"],
+    "band": _ONE["band"], "mini-band": _ONE["band"], "band pair": _TWO["band"],
 }  # fmt: skip
-"""What a station of the library takes from the gym; every other one is a pool of its own, by its name."""
+"""What will do for a station of the library, the first best; every other one is a pool by its name."""
 _BY_MASS: Final = ("dumbbell", "kettlebell")
 """Pools of many masses: only things of one mass stand in each other's way."""
 
@@ -44,20 +51,29 @@ def holds(movement: Mapping[str, Any], load: Load | None, gym: Gym) -> Holds:
     """
     held: Counter[str] = Counter()
     for need in movement["needs"]:
-        held.update(_held(need, load, gym))
+        ways = [_at_mass(way, load, gym) for way in _ways(need, gym)]
+        held.update(next((way for way in ways if _is_there(way, gym)), ways[0]))
     return {pool: number for pool, number in held.items() if not math.isinf(there(pool, gym))}
+
+
+def missing(gym: Gym, movement: Mapping[str, Any]) -> tuple[str, ...]:
+    """What the movement needs and the gym lacks; "A or B" is one of the two."""
+    return tuple(
+        need for need in movement["needs"] if not any(_is_there(way, gym) for way in _ways(need, gym))
+    )
 
 
 def there(pool: str, gym: Gym) -> float:
     """How many of a pool the gym has; infinite for what nobody counts."""
+    if pool in gym.stations:
+        return gym.stations[pool]
     mass, _, kind = pool.rpartition(" ")
     if mass and kind in _BY_MASS:
         number, unit = mass.split()
         return _of_mass(kind, float(number), "lb" if unit == "lb" else "kg", gym)
-    count = _COUNTS.get(pool)
-    if count is not None:
-        return count(gym)
-    return math.inf if pool in ALWAYS_THERE else gym.stations.get(pool, 0)
+    if pool in _COUNTS:
+        return _COUNTS[pool](gym)
+    return math.inf if pool in ALWAYS_THERE else 0
 
 
 def is_fixed(pool: str) -> bool:
@@ -65,14 +81,40 @@ def is_fixed(pool: str) -> bool:
     return pool in ("rack", "stack") or (pool not in _COUNTS and not pool.endswith(_BY_MASS))
 
 
-def _held(need: str, load: Load | None, gym: Gym) -> Holds:
-    ways = [need] if need in gym.stations else need.split(" or ")
-    each = [_OF.get(way, {way: 1}) for way in ways]
-    found = next((way for way in each if all(there(pool, gym) for pool in way)), each[0])
+def pool_words(number: float, pool: str) -> str:
+    """So many of a pool.
+
+    >>> pool_words(2, "bench"), pool_words(1, "rack"), pool_words(4, "20 kg dumbbell"), pool_words(2, "stack")
+    ('2 benches', '1 rack', '4 x 20 kg dumbbell', '2 cable stacks')
+    """
+    if pool[0].isdigit():
+        return f"{number:g} x {pool}"
+    pool = "cable stack" if pool == "stack" else pool
+    if number == 1 or pool.endswith("s"):
+        return f"{number:g} {pool}"
+    return f"{number:g} {pool}{'es' if pool.endswith(('ch', 'x')) else 's'}"
+
+
+def _ways(need: str, gym: Gym) -> tuple[Holds, ...]:
+    """What will do for a need, the first best; what the gym file lists by that name comes before all."""
+    if gym.stations.get(need):
+        return ({need: 1},)
+    words = need.split(" or ")
+    return tuple(
+        way for word in words for way in (() if gym.stations.get(word) else _OF.get(word, ())) or ({word: 1},)
+    )
+
+
+def _is_there(way: Holds, gym: Gym) -> bool:
+    return all(there(pool, gym) >= number for pool, number in way.items())
+
+
+def _at_mass(way: Holds, load: Load | None, gym: Gym) -> Holds:
+    """The same with dumbbells and kettlebells of the one mass that a load says."""
     if load is None or load.kind != "mass" or load.low is None or load.low != load.high:
-        return found
+        return way
     mass = f"{load.low:g} {load.unit or gym.unit or 'kg'}"
-    return {f"{mass} {pool}" if pool in _BY_MASS else pool: number for pool, number in found.items()}
+    return {f"{mass} {pool}" if pool in _BY_MASS else pool: number for pool, number in way.items()}
 
 
 def _of_mass(kind: str, mass: float, unit: Unit, gym: Gym) -> int:
@@ -90,10 +132,6 @@ def _bands(gym: Gym) -> float:
     return sum((math.inf if band.number is None else band.number) for band in gym.bands)
 
 
-def _bars(gym: Gym) -> int:
-    return sum(bar.singles for bar in gym.straight_bars)
-
-
 def _some(there_are: object) -> float:
     return math.inf if there_are else 0
 
@@ -101,9 +139,9 @@ def _some(there_are: object) -> float:
 _COUNTS: Final[Mapping[str, Callable[[Gym], float]]] = {
     "bench": lambda gym: math.inf if gym.benches is None else gym.benches,
     "rack": lambda gym: math.inf if gym.racks is None else gym.racks,
-    "bar": _bars,
+    "bar": lambda gym: sum(bar.singles for bar in gym.straight_bars),
     "trap bar": lambda gym: sum(bar.singles for bar in gym.bars_named("trap")),
-    "dumbbell": lambda gym: _some(gym.dumbbells or gym.kettlebells),
+    "dumbbell": lambda gym: _some(gym.dumbbells),
     "kettlebell": lambda gym: _some(gym.kettlebells),
     "stack": lambda gym: sum(cable.stacks for cable in gym.cables),
     "band": _bands,

@@ -1,19 +1,20 @@
-"""The floor of one session: groups, their timetable, and what will go wrong on the day."""
+"""The floor of one session: groups, their timetable, what everybody lifts."""
 
 from collections.abc import Collection, Mapping, Sequence
+from string import ascii_uppercase
 from typing import NamedTuple
 
-from setwright.floor.blocks import Block, blocks, load_of
-from setwright.floor.groups import AT_A_STATION, Group, Person, groups_of
+from setwright.floor.blocks import Block, blocks
+from setwright.floor.groups import Group, Person, groups_of, sizes
 from setwright.floor.kit import there
+from setwright.floor.lifting import Lift, lifts
 from setwright.floor.schedule import Slot, Task, timetable, usual_finish
 from setwright.floor.timing import rest_given, seconds
 from setwright.library.table import Library
-from setwright.model import plan
 from setwright.model.people import Athlete
-from setwright.model.room import Gym, exactly, kilograms
-from setwright.model.theirs import lines_of, meant, names_of, own_load
-from setwright.reading.dose import Load
+from setwright.model.plan import Session, Week
+from setwright.model.room import Gym
+from setwright.model.theirs import Known, meant, names_of
 
 
 class NobodyKnown(Exception):
@@ -21,16 +22,16 @@ class NobodyKnown(Exception):
 
 
 class Stay(NamedTuple):
-    """A group at a block. Seconds from the start.
+    """A group at a block. Seconds from the end of the common warm-up.
 
-    ``people``: how many of the group do it; ``rest_s``: what each rests after a set, None by the clock.
+    ``people``: who of the group do it; ``rest_s``: what each rests after a set, None by the clock.
     """
 
     group: int
     block: Block
     start_s: float
     end_s: float
-    people: int
+    people: tuple[str, ...]
     rest_s: float | None
 
 
@@ -42,12 +43,13 @@ class Floor(NamedTuple):
     every order was tried.
     """
 
-    session: plan.Session
+    session: Session
+    gym: Gym | None
     groups: tuple[Group, ...]
     blocks: tuple[Block, ...]
     stays: tuple[Stay, ...]
+    lifts: tuple[Lift, ...]
     there: Mapping[str, float]
-    spotter: bool
     warm_up_s: float
     available_s: float | None
     least_s: float
@@ -58,19 +60,84 @@ class Floor(NamedTuple):
         """When the last group is through, from the end of the common warm-up."""
         return max((stay.end_s for stay in self.stays), default=0.0)
 
+    @property
+    def spotter(self) -> bool:
+        """Whether somebody may be there to spot: only a gym file can say that nobody is."""
+        return self.gym is None or self.gym.spotter != "none"
+
     def of_group(self, group: int) -> tuple[Stay, ...]:
         """Where a group is, in the order of the clock."""
         return tuple(stay for stay in self.stays if stay.group == group)
 
 
 def letter(group: int) -> str:
-    """What a group is called on paper: A, B, C."""
-    return chr(ord("A") + group)
+    """What a group is called on paper: A to Z, then AA.
+
+    >>> letter(0), letter(25), letter(26)
+    ('A', 'Z', 'AA')
+    """
+    before, last = divmod(group, len(ascii_uppercase))
+    return (letter(before - 1) if before else "") + ascii_uppercase[last]
+
+
+class Room(NamedTuple):
+    """A session with who comes and what there is, before anybody is told when."""
+
+    session: Session
+    gym: Gym | None
+    people: tuple[Person, ...]
+    called: Mapping[str, Known]
+    blocks: tuple[Block, ...]
+    there: Mapping[str, float]
+    available_s: float | None
+
+    def doing(self, block: Block, group: Group) -> tuple[str, ...]:
+        """Who of a group do a block."""
+        return tuple(one.name for one in group if meant(block.entry, self.called.get(one.name)))
+
+    def tasks(self, groups: Sequence[Group]) -> list[Task]:
+        """The blocks as the search takes them; what the room lacks is never more than all that there is."""
+        return [
+            Task(
+                {pool: min(held, int(self.there.get(pool, held))) for pool, held in block.holds.items()},
+                tuple(seconds(block, len(who)) if who else 0.0 for who in self._who(block, groups)),
+                block.entry.priority,
+            )
+            for block in self.blocks
+        ]
+
+    def grouped(self) -> tuple[Group, ...]:
+        """The groups that get through in time, else soonest; as few as can be."""
+        ways = [groups_of(self.people, size) for size in sizes(len(self.people), self.blocks, self.gym)]
+        return min(ways, key=lambda way: (self._late(way), len(way)))
+
+    def _late(self, groups: tuple[Group, ...]) -> float:
+        return max(usual_finish(self.tasks(groups), self.there) - (self.available_s or 0.0), 0.0)
+
+    def _who(self, block: Block, groups: Sequence[Group]) -> list[tuple[str, ...]]:
+        return [self.doing(block, group) for group in groups]
+
+
+def room(
+    session: Session,
+    week: Week,
+    table: Library,
+    people: Sequence[Person],
+    without: Mapping[str, int] | None = None,
+) -> Room:
+    """The session for these people. ``without``: pools with how many of them are out of order."""
+    gym, done = week.gym, blocks(session, table, week.gym)
+    pools = {pool for block in done for pool in block.holds}
+    number = {pool: max(there(pool, gym) - (without or {}).get(pool, 0), 0) for pool in pools} if gym else {}
+    warm_up = 60 * (session.warm_up_minutes or 0)
+    available = None if session.minutes is None else 60 * session.minutes - warm_up
+    called = {one.name: names_of(week, one) for one in week.squad.athletes} if week.squad else {}
+    return Room(session, gym, tuple(people), called, done, number, available)
 
 
 def floor(
-    session: plan.Session,
-    week: plan.Week,
+    session: Session,
+    week: Week,
     table: Library,
     *,
     absent: Collection[str] = (),
@@ -80,98 +147,51 @@ def floor(
 
     ``absent``: athletes who don't. ``without``: pools with how many are out of order. Raises: NobodyKnown.
     """
-    people = everyone(week, session, absent)
+    who = [one for one in who_comes(week) if one.name not in absent]
+    done = tuple(lifts(session, week, table, [one.name for one in who]))
+    people = _people(who, done) if who else _counted(session, week)
     if not people:
         raise NobodyKnown
-    gym = week.gym
-    done = blocks(session, table, gym)
-    pools = {pool for block in done for pool in block.holds}
-    number = {pool: max(there(pool, gym) - (without or {}).get(pool, 0), 0) for pool in pools} if gym else {}
-    warm_up = 60 * (session.warm_up_minutes or 0)
-    available = None if session.minutes is None else 60 * session.minutes - warm_up
-    athletes = {one.name: one for one in week.squad.athletes} if week.squad else {}
-
-    def tasks(groups: Sequence[Group]) -> list[Task]:
-        return [
-            Task(
-                {pool: min(held, int(number.get(pool, held))) for pool, held in block.holds.items()},
-                tuple(_seconds(block, group, week, athletes) for group in groups),
-                block.entry.priority,
-            )
-            for block in done
-        ]
-
-    ways = [groups_of(people, size) for size in _sizes(len(people), done, gym)]
-    groups = min(ways, key=lambda way: (_late(usual_finish(tasks(way), number), available), len(way)))
-    found = timetable(tasks(groups), number, available)
-    stays = tuple(_stay(slot, done, groups, week, athletes) for slot in found.slots)
-    spotter = gym is None or gym.spotter != "none"
+    here = room(session, week, table, people, without)
+    groups = here.grouped()
+    found = timetable(here.tasks(groups), here.there, here.available_s)
     return Floor(
-        session, groups, done, stays, number, spotter, warm_up, available, found.least_s, found.proved
+        session=session,
+        gym=week.gym,
+        groups=groups,
+        blocks=here.blocks,
+        stays=tuple(_stay(slot, here, groups) for slot in found.slots),
+        lifts=done,
+        there=here.there,
+        warm_up_s=60 * (session.warm_up_minutes or 0),
+        available_s=here.available_s,
+        least_s=found.least_s,
+        proved=found.proved,
     )
 
 
-def everyone(week: plan.Week, session: plan.Session, absent: Collection[str]) -> list[Person]:
-    """Who comes: the squad without those who are out or absent, or so many as the plan says."""
-    if week.squad is None or not week.squad.athletes:
-        return [Person(f"person {at}") for at in range(1, (session.people or week.people or 0) + 1)]
-    here = [one for one in week.squad.athletes if one.participation != "out" and one.name not in absent]
-    return [Person(one.name, _heaviest(one, week, session), one.height_cm) for one in here]
+def who_comes(week: Week) -> tuple[Athlete, ...]:
+    """The athletes of the squad who take part."""
+    return week.squad.training if week.squad else ()
 
 
-def _heaviest(athlete: Athlete, week: plan.Week, session: plan.Session) -> float | None:
-    """The most that an athlete lifts in a line of the session, in kg, as far as it is written as a load."""
-    names = names_of(week, athlete)
-    found = []
-    for item in session.items():
-        own = own_load(item, names)
-        for line in lines_of(item, names):
-            loads = own.loads if own else tuple(filter(None, [load_of(line)]))
-            found += [
-                _kilograms(load, week) for load in loads if load.kind == "mass" and load.low is not None
-            ]
-    return max(found, default=None)
+def _people(who: Sequence[Athlete], done: Sequence[Lift]) -> list[Person]:
+    """Each with the most that they lift."""
+    most: dict[str, float] = {}
+    for lift in done:
+        most[lift.person] = max(lift.kg, most.get(lift.person, 0.0))
+    return [Person(one.name, most.get(one.name), one.height_cm) for one in who]
 
 
-def _kilograms(load: Load, week: plan.Week) -> float:
-    return float(
-        kilograms(exactly(load.high or load.low or 0.0), "lb" if (load.unit or week.unit) == "lb" else "kg")
-    )
+def _counted(session: Session, week: Week) -> list[Person]:
+    """So many as the plan says, where it names nobody."""
+    if week.squad and week.squad.athletes:
+        return []
+    return [Person(f"person {at}") for at in range(1, (session.people or week.people or 0) + 1)]
 
 
-def _sizes(people: int, done: Sequence[Block], gym: Gym | None) -> list[int]:
-    """Sizes of groups worth trying: up to what a rack takes, and everybody where a circuit has room."""
-    most = (gym.people_per_rack if gym else None) or AT_A_STATION
-    in_turn = list(range(min(most, people), 0, -1))
-    circuit = max((len(block.moves) for block in done if block.at_once), default=0)
-    return [people, *in_turn] if most < people <= circuit else in_turn
-
-
-def _seconds(block: Block, group: Group, week: plan.Week, athletes: Mapping[str, Athlete]) -> float:
-    people = _doing(block, group, week, athletes)
-    return seconds(block, people) if people else 0.0
-
-
-def _doing(block: Block, group: Group, week: plan.Week, athletes: Mapping[str, Athlete]) -> int:
-    """How many of a group do the block."""
-    return sum(
-        person.name not in athletes or meant(block.entry, names_of(week, athletes[person.name]))
-        for person in group
-    )
-
-
-def _stay(
-    slot: Slot,
-    done: Sequence[Block],
-    groups: Sequence[Group],
-    week: plan.Week,
-    athletes: Mapping[str, Athlete],
-) -> Stay:
-    block = done[slot.turn.block]
-    people = _doing(block, groups[slot.turn.group], week, athletes)
-    rest = rest_given(block, people) if block.whole_s is None and block.sets > 1 else None
+def _stay(slot: Slot, here: Room, groups: Sequence[Group]) -> Stay:
+    block = here.blocks[slot.turn.block]
+    people = here.doing(block, groups[slot.turn.group])
+    rest = rest_given(block, len(people)) if block.whole_s is None and block.sets > 1 else None
     return Stay(slot.turn.group, block, slot.start, slot.end, people, rest)
-
-
-def _late(finish: float, available: float | None) -> float:
-    return max(finish - (available or 0.0), 0.0)

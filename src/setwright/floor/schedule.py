@@ -1,15 +1,15 @@
 """The timetable: when each group does each block, by a small search with a stated objective.
 
 Few turns are tried in every order; many by moving one at a time, from a seed, so that the same room gives the
-same timetable. What is aimed at, in this order: fit the minutes; do what comes first in the plan's priorities
-first; even rest (the longest wait of a group between two blocks); fewest changes of a bar from one block to
-another; an early finish; the order of the plan.
+same timetable. What is aimed at, in this order: fit the minutes; nobody waits longer than four; what comes
+first in the plan's priorities is done first; even rest (the longest wait of a group before a block); fewest
+changes of a bar from one block to another; an early finish; the order of the plan.
 """
 
 import itertools
 import math
 import random
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from typing import Final, NamedTuple
 
 EVERY_ORDER: Final = 7
@@ -17,6 +17,8 @@ EVERY_ORDER: Final = 7
 PLACED: Final = 15_000
 """Turns that are placed on the clock before the search stops (choice: under 2 s on one core)."""
 SEED: Final = 1
+LONG_WAIT_S: Final = 240.0
+"""Seconds from which a wait before a block is long (choice: longer than most written rests)."""
 LOADED: Final = frozenset({"bar", "rack", "trap bar"})
 """Pools whose plates are changed between two blocks."""
 
@@ -169,12 +171,15 @@ def _score(slots: tuple[Slot, ...], tasks: Sequence[Task], available_s: float | 
         groups.setdefault(slot.turn.group, []).append(slot)
     pairs = [pair for mine in groups.values() for pair in itertools.combinations(mine, 2)]
     first_last = sum(tasks[one.turn.block].priority > tasks[two.turn.block].priority for one, two in pairs)
-    wait = max(
-        (two.start - one.end for mine in groups.values() for one, two in itertools.pairwise(mine)), default=0
-    )
+    wait = max((wait for mine in groups.values() for wait in _waits(mine)), default=0.0)
     turned = sum(one.turn.block > two.turn.block for one, two in pairs)
     late = max(0.0, finish - (available_s or 0.0))
-    return late, first_last, wait, _plate_moves(slots, tasks), finish, turned
+    return late, max(wait, LONG_WAIT_S), first_last, wait, _plate_moves(slots, tasks), finish, turned
+
+
+def _waits(slots: list[Slot]) -> Iterator[float]:
+    """Seconds that a group waits before each of its blocks."""
+    yield from (slot.start - end for slot, end in zip(slots, [0.0, *(s.end for s in slots)], strict=False))
 
 
 def _plate_moves(slots: tuple[Slot, ...], tasks: Sequence[Task]) -> int:
