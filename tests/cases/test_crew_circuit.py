@@ -58,6 +58,12 @@ def test_two_pairs_or_another_load_are_no_fault(old: str, new: str) -> None:
     assert not [one for one in conflicts(crew(room)) if one.kind == "stations"]
 
 
+def test_three_of_six_stations_are_never_all_neighbours() -> None:
+    assert not [
+        one for one in conflicts(crew(PLAN.replace("people: 5", "people: 3"))) if one.kind == "stations"
+    ]
+
+
 def test_five_go_round_six_stations_together_and_the_time_is_the_sum() -> None:
     """By hand: 6 x (35 + 25) s x 4 rounds are 24 min, three rests of 2 min make 30, setting up 31."""
     one = crew()

@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 
-from setwright.floor.room import Floor, floor
+from setwright.floor.room import Floor, Room, floor, room
 from tests.rules.plans import checked
 
 HEAD = "plan: A room\nunit: kg\ndose order: sets x reps\nsides: each\n"
@@ -26,10 +26,14 @@ def squad(**people: str) -> str:
     return f"squad:\n  unit: kg\n  athletes:\n{athletes}"
 
 
-def floor_of(
+def room_of(
     text: str, *, absent: tuple[str, ...] = (), without: Mapping[str, int] | None = None, day: int = 0
-) -> Floor:
+) -> Room:
     one = checked(text)
     assert one.week is not None, [finding.message for finding in one.findings]
     assert one.table is not None
-    return floor(one.week.sessions[day], one.week, one.table, absent=absent, without=without)
+    return room(one.week.sessions[day], one.week, one.table, absent=absent, without=without)
+
+
+def floor_of(text: str, *, absent: tuple[str, ...] = (), without: Mapping[str, int] | None = None) -> Floor:
+    return floor(room_of(text, absent=absent, without=without))

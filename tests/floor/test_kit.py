@@ -63,6 +63,7 @@ def held(name: str, load: Load | None = None, room: Gym | None = None) -> dict[s
         ("deadlift", {"bar": 1}),
         ("level cable crossover", {"stack": 2}),
         ("triceps pushdown", {"stack": 1}),
+        ("face pull", {"stack": 1}),
         ("dip", {"dip bars": 1}),
         ("push-up", {}),
         ("flat dumbbell bench press", {"bench": 1}),

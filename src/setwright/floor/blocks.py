@@ -46,6 +46,11 @@ class Block(NamedTuple):
     whole_s: float | None = None
 
     @property
+    def items(self) -> tuple[Item, ...]:
+        """Its lines."""
+        return self.entry.items if isinstance(self.entry, Group) else (self.entry,)
+
+    @property
     def holds(self) -> Holds:
         """What one group keeps while it does the block: the stations of all its moves.
 

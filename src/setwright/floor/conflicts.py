@@ -4,6 +4,7 @@ import math
 from collections.abc import Iterator
 from typing import Final, Literal, NamedTuple
 
+from setwright.coverage.cut import KEEP
 from setwright.floor.blocks import Block
 from setwright.floor.kit import is_fixed, pool_words
 from setwright.floor.room import Floor, letter
@@ -44,6 +45,9 @@ def listed(words: list[str]) -> str:
 
 
 def _too_few(floor: Floor, block: Block) -> Iterator[Conflict]:
+    people = max((len(stay.people) for stay in floor.stays if stay.block is block), default=0)
+    if block.at_once and people <= len(block.moves) / 2:  # never at two stations at the same moment
+        return
     for pool, held in block.holds.items():
         there = floor.there.get(pool, math.inf)
         if held > there > 0:  # nothing at all: rule nobody-can-use
@@ -100,8 +104,9 @@ _OF_A_BLOCK: Final = (_too_few, _far_apart, _rest, _no_spotter)
 
 
 def _near_failure(block: Block) -> bool:
-    items = block.entry.items if isinstance(block.entry, Group) else (block.entry,)
-    works = [work for item in items if item.dose for group in item.dose.groups for work in group.every_work]
+    works = [
+        work for item in block.items if item.dose for group in item.dose.groups for work in group.every_work
+    ]
     left = [work.effort.rir[0] for work in works if work.effort is not None and work.effort.rir is not None]
     return min(left, default=math.inf) <= NEAR_FAILURE_RIR
 
@@ -128,11 +133,11 @@ def _late(floor: Floor) -> Iterator[Conflict]:
     late = math.ceil((floor.finish_s - floor.available_s) / MINUTE)
     least = math.ceil(max(floor.least_s - floor.available_s, 0) / MINUTE)
     best = f"; in no order of the blocks less than {least}" if least else ""
-    yield Conflict(
-        "late",
-        f"{who} ends up to {late} min after the time{best}",
-        "leave something out: --minutes says what goes first",
+    goes = len(floor.blocks) > 1 and any(block.entry.priority > KEEP for block in floor.blocks)
+    change = (
+        "leave something out: --minutes says what goes first" if goes else "do fewer sets of what is left"
     )
+    yield Conflict("late", f"{who} ends up to {late} min after the time{best}", change)
 
 
 def _waits(floor: Floor) -> Iterator[Conflict]:

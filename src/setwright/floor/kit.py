@@ -35,10 +35,13 @@ _OF: Final[Mapping[str, tuple[Holds, ...]]] = {
     "kettlebell": _ONE["kettlebell"], "kettlebells": _TWO["kettlebell"],
     "weight": (*_ONE["dumbbell"], *_ONE["kettlebell"]),
     "pair of weights": (*_TWO["dumbbell"], *_TWO["kettlebell"]),
-    "cable": _ONE["stack"], "rope": _ONE["stack"], "cable pair": _TWO["stack"],
+    "cable": _ONE["stack"], "rope": ({},), "cable pair": _TWO["stack"],
     "band": _ONE["band"], "mini-band": _ONE["band"], "band pair": _TWO["band"],
 }  # fmt: skip
-"""What will do for a station of the library, the first best; every other one is a pool by its name."""
+"""What will do for a station of the library, the first best; every other one is a pool by its name.
+
+A rope hangs on the cable that is held anyhow.
+"""
 _BY_MASS: Final = ("dumbbell", "kettlebell")
 """Pools of many masses: only things of one mass stand in each other's way."""
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Collection, Mapping, Sequence
 from string import ascii_uppercase
-from typing import NamedTuple
+from typing import Final, NamedTuple
 
 from setwright.floor.blocks import Block, blocks
 from setwright.floor.groups import Group, Person, groups_of, sizes
@@ -16,9 +16,11 @@ from setwright.model.plan import Session, Week
 from setwright.model.room import Gym
 from setwright.model.theirs import Known, meant, names_of
 
+MINUTE: Final = 60
+
 
 class NobodyKnown(Exception):
-    """How many people come is written nowhere."""
+    """Nobody comes, or how many come is written nowhere."""
 
 
 class Stay(NamedTuple):
@@ -81,15 +83,26 @@ def letter(group: int) -> str:
 
 
 class Room(NamedTuple):
-    """A session with who comes and what there is, before anybody is told when."""
+    """A session with who comes and what there is, before anybody is told when.
+
+    ``called``: the names that mean each athlete. ``there`` and ``available_s`` as in a ``Floor``.
+    """
 
     session: Session
     gym: Gym | None
     people: tuple[Person, ...]
     called: Mapping[str, Known]
+    lifts: tuple[Lift, ...]
     blocks: tuple[Block, ...]
     there: Mapping[str, float]
     available_s: float | None
+
+    def only(self, numbers: Collection[int]) -> "Room":
+        """The same with some of its blocks."""
+        return self._replace(
+            blocks=tuple(block for block in self.blocks if block.number in numbers),
+            lifts=tuple(lift for lift in self.lifts if lift.block in numbers),
+        )
 
     def doing(self, block: Block, group: Group) -> tuple[str, ...]:
         """Who of a group do a block."""
@@ -100,94 +113,83 @@ class Room(NamedTuple):
         return [
             Task(
                 {pool: min(held, int(self.there.get(pool, held))) for pool, held in block.holds.items()},
-                tuple(seconds(block, len(who)) if who else 0.0 for who in self._who(block, groups)),
+                tuple(self._seconds(block, group) for group in groups),
                 block.entry.priority,
             )
             for block in self.blocks
         ]
 
-    def grouped(self) -> tuple[Group, ...]:
+    def groups(self) -> tuple[Group, ...]:
         """The groups that get through in time, else soonest; as few as can be."""
         ways = [groups_of(self.people, size) for size in sizes(len(self.people), self.blocks, self.gym)]
         return min(ways, key=lambda way: (self._late(way), len(way)))
 
+    def _seconds(self, block: Block, group: Group) -> float:
+        people = len(self.doing(block, group))
+        return seconds(block, people) if people else 0.0
+
     def _late(self, groups: tuple[Group, ...]) -> float:
         return max(usual_finish(self.tasks(groups), self.there) - (self.available_s or 0.0), 0.0)
-
-    def _who(self, block: Block, groups: Sequence[Group]) -> list[tuple[str, ...]]:
-        return [self.doing(block, group) for group in groups]
 
 
 def room(
     session: Session,
     week: Week,
     table: Library,
-    people: Sequence[Person],
-    without: Mapping[str, int] | None = None,
-) -> Room:
-    """The session for these people. ``without``: pools with how many of them are out of order."""
-    gym, done = week.gym, blocks(session, table, week.gym)
-    pools = {pool for block in done for pool in block.holds}
-    number = {pool: max(there(pool, gym) - (without or {}).get(pool, 0), 0) for pool in pools} if gym else {}
-    warm_up = 60 * (session.warm_up_minutes or 0)
-    available = None if session.minutes is None else 60 * session.minutes - warm_up
-    called = {one.name: names_of(week, one) for one in week.squad.athletes} if week.squad else {}
-    return Room(session, gym, tuple(people), called, done, number, available)
-
-
-def floor(
-    session: Session,
-    week: Week,
-    table: Library,
     *,
     absent: Collection[str] = (),
     without: Mapping[str, int] | None = None,
-) -> Floor:
-    """The timetable of a session for everyone who comes.
+) -> Room:
+    """The session with everyone who comes.
 
     ``absent``: athletes who don't. ``without``: pools with how many are out of order. Raises: NobodyKnown.
     """
-    who = [one for one in who_comes(week) if one.name not in absent]
+    training = week.squad.training if week.squad else ()
+    who = [one for one in training if one.name not in absent]
     done = tuple(lifts(session, week, table, [one.name for one in who]))
-    people = _people(who, done) if who else _counted(session, week)
+    named = week.squad is not None and week.squad.athletes
+    people = _people(who, done) if named else _counted(session.people or week.people or 0)
     if not people:
         raise NobodyKnown
-    here = room(session, week, table, people, without)
-    groups = here.grouped()
+    gym, found = week.gym, blocks(session, table, week.gym)
+    pools = {pool for block in found for pool in block.holds}
+    number = {pool: max(there(pool, gym) - (without or {}).get(pool, 0), 0) for pool in pools} if gym else {}
+    warm_up = MINUTE * (session.warm_up_minutes or 0)
+    available = None if session.minutes is None else MINUTE * session.minutes - warm_up
+    called = {one.name: names_of(week, one) for one in who}
+    return Room(session, gym, people, called, done, found, number, available)
+
+
+def floor(here: Room) -> Floor:
+    """The timetable of a room."""
+    groups = here.groups()
     found = timetable(here.tasks(groups), here.there, here.available_s)
     return Floor(
-        session=session,
-        gym=week.gym,
+        session=here.session,
+        gym=here.gym,
         groups=groups,
         blocks=here.blocks,
         stays=tuple(_stay(slot, here, groups) for slot in found.slots),
-        lifts=done,
+        lifts=here.lifts,
         there=here.there,
-        warm_up_s=60 * (session.warm_up_minutes or 0),
+        warm_up_s=MINUTE * (here.session.warm_up_minutes or 0),
         available_s=here.available_s,
         least_s=found.least_s,
         proved=found.proved,
     )
 
 
-def who_comes(week: Week) -> tuple[Athlete, ...]:
-    """The athletes of the squad who take part."""
-    return week.squad.training if week.squad else ()
-
-
-def _people(who: Sequence[Athlete], done: Sequence[Lift]) -> list[Person]:
+def _people(who: Sequence[Athlete], done: Sequence[Lift]) -> tuple[Person, ...]:
     """Each with the most that they lift."""
     most: dict[str, float] = {}
     for lift in done:
         most[lift.person] = max(lift.kg, most.get(lift.person, 0.0))
-    return [Person(one.name, most.get(one.name), one.height_cm) for one in who]
+    return tuple(Person(one.name, most.get(one.name), one.height_cm) for one in who)
 
 
-def _counted(session: Session, week: Week) -> list[Person]:
+def _counted(number: int) -> tuple[Person, ...]:
     """So many as the plan says, where it names nobody."""
-    if week.squad and week.squad.athletes:
-        return []
-    return [Person(f"person {at}") for at in range(1, (session.people or week.people or 0) + 1)]
+    return tuple(Person(f"person {at}") for at in range(1, number + 1))
 
 
 def _stay(slot: Slot, here: Room, groups: Sequence[Group]) -> Stay:
