@@ -186,12 +186,13 @@ def test_lighter_weeks_that_are_no_keys() -> None:
 def test_somebodys_own_loads_and_lines_get_lighter_too() -> None:
     squad = "squad:\n  athletes:\n    - name: Ann\n    - name: Bo\n    - name: Cy\n"
     line = (
-        "      - goblet squat: 3 x 8 at 20 kg\n        load:\n          Ann: 8, 10, 12 kg\n          Bo: 30 kg\n"
+        "      - goblet squat: 3 x 8 at 20 kg\n        load:\n"
+        "          Ann: 8, 10, 12 kg\n          Bo: 30 kg\n"
         "        instead:\n          Cy:\n            - leg press: 4 x 10 at 100 kg\n"
     )
     top = f"{squad}lighter weeks:\n  week 2: half the sets and 80% of the load\n"
     week = weeks_of(plan(2, top, f"  - name: A\n    work:\n{line}"))[1]
-    done = {}
+    done: dict[str, tuple[list[float | None], Span]] = {}
     for one in lines_done(week.sessions[0], week):
         assert one.item.dose is not None
         loads = [load.low for load in one.item.line_loads]
