@@ -301,7 +301,7 @@ def sheet(
     from setwright.files import CannotRun, write_whole
     from setwright.findings import Level
     from setwright.report import terminal
-    from setwright.sheets import sheet_html, sheet_name
+    from setwright.sheets import NothingToPrint, asked, sheet_html, sheet_name
 
     checked = _checked(file, only_plans=True)
     if any(f.level is Level.error for f in checked.findings):
@@ -315,13 +315,18 @@ def sheet(
         if checked.week is not None and (held := "; ".join(left_out(checked.week))):
             _stop(f"no session is in force, so no sheet is written: {held}")
         _stop(f"{file}: there is no training in week {number}, so nothing to print")
-    for one in ("session", "week") if kind == "all" else (kind,):
-        target = out / sheet_name(checked, one, paper)
+    for one, on in asked(kind, paper):
+        target = out / sheet_name(checked, one, on)
         try:
-            write_whole(target, sheet_html(checked, kind=one, paper=paper, printed=dt.date.today()))  # noqa: DTZ011 - the coach's own date
+            write_whole(target, sheet_html(checked, kind=one, paper=on, printed=dt.date.today()))  # noqa: DTZ011 - the coach's own date
+        except NothingToPrint as none:
+            if kind != "all":
+                _stop(f"no {one} sheet: {none}")
+            typer.echo(f"no {one} sheet: {none}")
         except CannotRun as stop:
             _stop(str(stop))
-        typer.echo(f"{target}  ({one}, {paper})")
+        else:
+            typer.echo(f"{target}  ({one}, {on})")
 
 
 @app.command(epilog="Example:  setwright explain heavy-line-not-finished")

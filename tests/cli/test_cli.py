@@ -6,12 +6,14 @@ import os
 import subprocess
 import sys
 from pathlib import Path
+from typing import get_args, get_type_hints
 
 import pytest
 from typer.testing import CliRunner, Result
 
 from setwright import __version__
-from setwright.cli import app, main
+from setwright.cli import app, main, sheet
+from setwright.sheets.kinds import KINDS
 
 ROOT = Path(__file__).parents[2]
 CREW = ROOT / "examples" / "skerrow-bay"
@@ -122,6 +124,35 @@ def test_sheets_are_written_whole_and_named(tmp_path: Path) -> None:
     assert not list(tmp_path.glob(".*"))
     (tmp_path / "file").write_text("", encoding="utf-8")
     assert run("sheet", str(CREW / "week-good.yaml"), "--out", str(tmp_path / "file")).exit_code == 2
+
+
+FOR_NOBODY = """\
+plan: Holiday
+squad:
+  athletes:
+    - name: Isla
+work:
+  - pull-up: 3 x 5
+    not for: [Isla]
+"""
+
+
+def test_a_kind_without_anything_to_print_is_said(tmp_path: Path) -> None:
+    plan = tmp_path / "week.yaml"
+    plan.write_text(FOR_NOBODY, encoding="utf-8")
+    everything = run("sheet", str(plan), "--out", str(tmp_path / "out"))
+    assert everything.exit_code == 0
+    assert "no session sheet: there is nothing to do in it for anyone who trains\n" in everything.output
+    assert [path.name for path in (tmp_path / "out").iterdir()] == ["holiday-1-week-a4.html"]
+    alone = run("sheet", str(plan), "--kind", "session", "--out", str(tmp_path / "none"))
+    assert alone.exit_code == 2
+    assert alone.stderr == "setwright: no session sheet: there is nothing to do in it for anyone who trains\n"
+    assert not (tmp_path / "none").exists()
+
+
+def test_the_command_offers_every_kind_of_the_table() -> None:
+    offered = get_args(get_args(get_type_hints(sheet, include_extras=True)["kind"])[0])
+    assert set(offered) == {"all", *KINDS}
 
 
 def test_no_sheet_of_a_plan_with_errors(tmp_path: Path) -> None:

@@ -10,11 +10,13 @@ from typing import NamedTuple
 import pypdfium2
 import pypdfium2.raw as pdfium
 
+from setwright.sheets.kinds import KINDS, SIZES, Kind, Paper
 from tests.pages.browser import Browser
 
 MM_PER_PX = 25.4 / 96
 MM_PER_PT = 25.4 / 72
-SIDE_MARGINS_MM = {"session": (20.0, 12.0), "week": (16.0, 12.0)}
+SIDE_MARGINS_MM = {True: (20.0, 12.0), False: (16.0, 12.0)}
+"""Left and right, of upright paper and of paper on its side."""
 TOP_MARGIN_MM = 12.0
 FOOTER_PT = 14 / MM_PER_PT
 """What stands lower than this on a page is its footer."""
@@ -72,12 +74,11 @@ class Measured:
     fetched: int
 
 
-def measure(browser: Browser, html: Path, kind: str, width_mm: float) -> Measured:
-    """Print one sheet and read off what stands in :class:`Measured`; PDF and page images land beside it.
-
-    ``width_mm``: the paper's width as it is printed.
-    """
-    left, right = SIDE_MARGINS_MM[kind]
+def measure(browser: Browser, html: Path, kind: Kind, paper: Paper) -> Measured:
+    """Print one sheet and read off what stands in :class:`Measured`; PDF and page images land beside it."""
+    upright = KINDS[kind].upright
+    width_mm = SIZES[paper][0 if upright else 1]
+    left, right = SIDE_MARGINS_MM[upright]
     browser.width(round((width_mm - left - right) / MM_PER_PX))
     browser.open(html)
     seen = browser.evaluate(SEEN)

@@ -1,12 +1,12 @@
 """The plans that are printed: the example, a long session, a circuit, awkward names, many days, no chest."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from functools import partial
 from pathlib import Path
 
 from setwright.checked import Checked, check_plan
 from setwright.files import read_beside, read_text
-from setwright.sheets.html import KINDS, Kind
+from setwright.sheets.kinds import KINDS, Kind
 
 EXAMPLES = Path(__file__).parents[2] / "examples" / "skerrow-bay"
 
@@ -170,7 +170,7 @@ def example(name: str) -> Checked:
     return check_plan(str(path), read_text(path), partial(read_beside, path))
 
 
-def plans() -> Iterator[tuple[str, Checked, tuple[Kind, ...]]]:
+def plans() -> Iterator[tuple[str, Checked, Iterable[Kind]]]:
     """Every plan that is printed: a short name, the plan, and the kinds of sheet that show something new."""
     yield "good", example("week-good.yaml"), KINDS
     yield "flawed", example("week-flawed.yaml"), ("week",)

@@ -11,10 +11,11 @@ from hypothesis import strategies as st
 from setwright.checked import Checked
 from setwright.places import Source
 from setwright.sheets import sheet_html, sheet_name
-from setwright.sheets.html import KINDS, SIZES, Kind, Paper, css_text, version_mark
+from setwright.sheets.html import css_text, version_mark
+from setwright.sheets.kinds import KINDS, SIZES, Kind, Paper
 from tests.pages.plans import AWKWARD, NO_CHEST, check
 
-PAPERS = [(kind, paper) for kind in KINDS for paper in SIZES]
+PAPERS = [(kind, paper) for kind in KINDS for paper in KINDS[kind].papers]
 
 
 class Tags(HTMLParser):
@@ -46,7 +47,7 @@ def test_a_file_stands_alone_and_says_what_it_is(kind: Kind, paper: Paper) -> No
         attributes.get("role") == "img" or attributes.get("aria-hidden") for attributes in tags.named("svg")
     )
     short, long = SIZES[paper]
-    across, down = (short, long) if kind == "session" else (long, short)
+    across, down = (short, long) if KINDS[kind].upright else (long, short)
     assert f"size: {across}mm {down}mm;" in page
 
 

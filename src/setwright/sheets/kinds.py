@@ -1,0 +1,90 @@
+"""The kinds of sheet: one table, from which files are written and commands offer them."""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from typing import Any, Final, Literal
+
+from setwright.checked import Checked
+from setwright.library.table import Library, library
+from setwright.model.plan import Week
+from setwright.sheets.overview import week_sheet
+from setwright.sheets.sessions import session_sheets
+from setwright.sheets.view import WeekSheet
+
+Kind = Literal["week", "session"]
+Paper = Literal["a4", "letter"]
+
+SIZES: Final[Mapping[Paper, tuple[float, float]]] = {"a4": (210.0, 297.0), "letter": (215.9, 279.4)}
+"""Width and height of upright paper in mm (ISO 216; ANSI/ASME Y14.1)."""
+
+OFFICE: Final[tuple[Paper, ...]] = ("a4", "letter")
+"""What every office prints on."""
+
+
+class NothingToPrint(ValueError):
+    """Raised for a kind that a plan holds nothing for; the text says what it would take."""
+
+
+@dataclass(frozen=True, slots=True)
+class SheetKind:
+    """One kind of sheet. Its template is named after it.
+
+    ``number`` sorts files in the order they are printed; ``title`` follows the plan's in the window.
+    ``readers``: "public" sheets hang or lie where others read them. ``pages`` gives what stands on them,
+    from a checked plan and the mark in the footer; ``nothing`` is said when it gives none.
+    """
+
+    name: Kind
+    number: int
+    title: str
+    upright: bool
+    readers: Literal["public", "coach"]
+    pages: Callable[[Checked, str], tuple[Any, ...]]
+    nothing: str
+    papers: tuple[Paper, ...] = OFFICE
+
+
+def _overview(checked: Checked, mark: str) -> tuple[WeekSheet, ...]:
+    one = checked.weeks[0]
+    return (week_sheet(checked, one.week, one.coverage, mark),)
+
+
+def _by_week(
+    sheets: Callable[[Week, str, Library], tuple[Any, ...]],
+) -> Callable[[Checked, str], tuple[Any, ...]]:
+    """The pages of a kind that needs no more than the week and its library."""
+
+    def pages(checked: Checked, mark: str) -> tuple[Any, ...]:
+        return sheets(checked.weeks[0].week, mark, checked.table or library())
+
+    return pages
+
+
+_TABLE: Final = (
+    SheetKind(
+        name="week",
+        number=1,
+        title="the week",
+        upright=False,
+        readers="coach",
+        pages=_overview,
+        nothing="there is no session in it",
+    ),
+    SheetKind(
+        name="session",
+        number=2,
+        title="session sheets",
+        upright=True,
+        readers="public",
+        pages=_by_week(session_sheets),
+        nothing="there is nothing to do in it for anyone who trains",
+    ),
+)
+
+KINDS: Final[Mapping[Kind, SheetKind]] = {kind.name: kind for kind in _TABLE}
+"""Every kind by its name, in the order they are printed."""
+
+
+def asked(kind: str, paper: Paper) -> tuple[tuple[Kind, Paper], ...]:
+    """What to print, and on what, for the name of a kind, or for "all"."""
+    return tuple((name, paper) for name in KINDS if kind in ("all", name))
