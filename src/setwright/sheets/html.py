@@ -10,7 +10,7 @@ from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 
 from setwright.checked import Checked
-from setwright.sheets import words
+from setwright.sheets import card_words, words
 from setwright.sheets.figures import fibre_svg, line_sign_svg, swatch_svg
 from setwright.sheets.kinds import KINDS, SIZES, Kind, NothingToPrint, Paper
 from setwright.sheets.overview import PICTURES
@@ -107,6 +107,7 @@ def _environment() -> Environment:
         "fibre": lambda key, name: _drawing(fibre_svg(key, "60", name)),
         "line_sign": lambda line: _drawing(line_sign_svg(line)),
         "places": PICTURES,
+        "plain": card_words,
         "swatch": lambda tone, width: _drawing(swatch_svg(tone, width)),
     }
     return environment

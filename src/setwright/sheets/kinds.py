@@ -8,10 +8,11 @@ from setwright.checked import Checked
 from setwright.library.table import Library, library
 from setwright.model.plan import Week
 from setwright.sheets.overview import week_sheet
+from setwright.sheets.rack import rack_cards
 from setwright.sheets.sessions import session_sheets
 from setwright.sheets.view import WeekSheet
 
-Kind = Literal["week", "session"]
+Kind = Literal["week", "session", "rack"]
 Paper = Literal["a4", "letter"]
 
 SIZES: Final[Mapping[Paper, tuple[float, float]]] = {"a4": (210.0, 297.0), "letter": (215.9, 279.4)}
@@ -78,6 +79,15 @@ _TABLE: Final = (
         readers="public",
         pages=_by_week(session_sheets),
         nothing="there is nothing to do in it for anyone who trains",
+    ),
+    SheetKind(
+        name="rack",
+        number=3,
+        title="rack cards",
+        upright=False,
+        readers="public",
+        pages=_by_week(rack_cards),
+        nothing="nothing in it is lifted with a bar",
     ),
 )
 

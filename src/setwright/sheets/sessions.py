@@ -8,13 +8,13 @@ from setwright.library.table import Library, library
 from setwright.model import theirs
 from setwright.model.people import Athlete
 from setwright.model.plan import DAYS, Session, Week
-from setwright.model.theirs import names_of
 from setwright.reading.dose import Dose
 from setwright.reading.say import dose_short
 from setwright.sheets import words
 from setwright.sheets.blocks import Writer, blocks
 from setwright.sheets.cutting import short_of_time
 from setwright.sheets.key import key
+from setwright.sheets.people import full_names, known_as, who_trains
 from setwright.sheets.view import SessionSheet
 
 
@@ -37,36 +37,38 @@ def session_date(week: Week, session: Session) -> dt.date | None:
     return week.starts + dt.timedelta(days=first, weeks=week.number - 1)
 
 
+def session_day(week: Week, session: Session) -> str | None:
+    """The date of a session in words, or else its day; None when neither is written."""
+    date = session_date(week, session)
+    return words.long_date(date) if date else session.day
+
+
 def session_title(week: Week, session: Session) -> str:
     """What stands largest after the name: the session's name, else its day, else the plan's name and week."""
     return session.name or session.day or week.title
-
-
-def _athletes(week: Week) -> tuple[Athlete | None, ...]:
-    squad = week.squad.athletes if week.squad else ()
-    training = tuple(athlete for athlete in squad if athlete.participation != "out")
-    return training or (None,)
 
 
 def _of_session(session: Session, writer: Writer, mark: str) -> Iterator[SessionSheet]:
     """A sheet for everyone in one session; those for whom it is the same share one draft."""
     named = theirs.named((*session.warm_up, *session.work))
     drafts: dict[frozenset[str] | None, SessionSheet | None] = {}
-    for athlete in _athletes(writer.week):
-        known = _known_as(writer.week, athlete)
+    athletes = who_trains(writer.week)
+    names = full_names([athlete.name for athlete in athletes if athlete]) or (None,)
+    for athlete, name in zip(athletes, names, strict=True):
+        known = known_as(writer.week, athlete)
         own = known and known & named
         if own not in drafts:
             drafts[own] = _draft(session, own, writer, mark)
         draft = drafts[own]
         if draft is not None:
-            yield _handed_to(athlete, draft) if athlete else draft
+            yield _handed_to(athlete, name, draft) if athlete else draft
 
 
-def _handed_to(athlete: Athlete, draft: SessionSheet) -> SessionSheet:
+def _handed_to(athlete: Athlete, name: str | None, draft: SessionSheet) -> SessionSheet:
     """A draft with a name, and with how far that person takes part on the last line of its head."""
     *when, last = draft.when or ("",)
     status = words.joined((last or None, words.status(athlete.participation)))
-    return replace(draft, athlete=athlete.name, when=(*when, status))
+    return replace(draft, athlete=name, when=(*when, status))
 
 
 def _draft(
@@ -90,17 +92,11 @@ def _draft(
     )
 
 
-def _known_as(week: Week, athlete: Athlete | None) -> frozenset[str] | None:
-    """An athlete's name and the groups they are in; None for a sheet that is for everybody."""
-    return None if athlete is None else names_of(week, athlete)
-
-
 def _when(week: Week, session: Session) -> Iterator[str]:
     """Up to three lines: day and time; place and minutes; the plan."""
-    day = session_date(week, session)
     start = f", {session.start}" if session.start else ""
-    unnamed = session_title(week, session) == session.day
-    date = words.long_date(day) if day else ("" if unnamed else session.day or "")
+    day = session_day(week, session)
+    date = "" if day == session_title(week, session) else day or ""
     if date or start:
         yield f"{date}{start}".removeprefix(", ")
     minutes = f"{words.number(session.minutes)} minutes" if session.minutes else None
