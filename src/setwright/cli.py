@@ -290,8 +290,12 @@ def move(
 @app.command(epilog="Example:  setwright sheet week-3.yaml --paper letter --out prints")
 def sheet(
     file: PlanFile,
-    kind: Annotated[Literal["all", "week", "session", "rack"], typer.Option(help="Which sheets.")] = "all",
-    paper: Annotated[Literal["a4", "letter"], typer.Option(help="The paper they are printed on.")] = "a4",
+    kind: Annotated[
+        Literal["all", "week", "session", "rack", "board"], typer.Option(help="Which sheets.")
+    ] = "all",
+    paper: Annotated[
+        Literal["a4", "letter", "a3"], typer.Option(help="The paper they are printed on; a3 for the board.")
+    ] = "a4",
     out: Annotated[Path, typer.Option(metavar="FOLDER", help="Where the HTML files go.")] = Path("sheets"),
     week: Week = None,
 ) -> None:
@@ -301,8 +305,12 @@ def sheet(
     from setwright.files import CannotRun, write_whole
     from setwright.findings import Level
     from setwright.report import terminal
-    from setwright.sheets import NothingToPrint, asked, sheet_html, sheet_name
+    from setwright.sheets import NothingToPrint, WrongPaper, asked, sheet_html, sheet_name
 
+    try:
+        wanted = asked(kind, paper)
+    except WrongPaper as stop:
+        _stop(str(stop))
     checked = _checked(file, only_plans=True)
     if any(f.level is Level.error for f in checked.findings):
         typer.echo(terminal.text(checked, colour=_in_colour()), nl=False)
@@ -315,7 +323,7 @@ def sheet(
         if checked.week is not None and (held := "; ".join(left_out(checked.week))):
             _stop(f"no session is in force, so no sheet is written: {held}")
         _stop(f"{file}: there is no training in week {number}, so nothing to print")
-    for one, on in asked(kind, paper):
+    for one, on in wanted:
         target = out / sheet_name(checked, one, on)
         try:
             write_whole(target, sheet_html(checked, kind=one, paper=on, printed=dt.date.today()))  # noqa: DTZ011 - the coach's own date

@@ -144,11 +144,19 @@ def test_a_kind_without_anything_to_print_is_said(tmp_path: Path) -> None:
     everything = run("sheet", str(plan), "--out", str(tmp_path / "out"))
     assert everything.exit_code == 0
     assert "no session sheet: there is nothing to do in it for anyone who trains\n" in everything.output
-    assert [path.name for path in (tmp_path / "out").iterdir()] == ["holiday-1-week-a4.html"]
+    assert (tmp_path / "out" / "holiday-1-week-a4.html").exists()
+    assert not list((tmp_path / "out").glob("*-session-*"))
     alone = run("sheet", str(plan), "--kind", "session", "--out", str(tmp_path / "none"))
     assert alone.exit_code == 2
     assert alone.stderr == "setwright: no session sheet: there is nothing to do in it for anyone who trains\n"
     assert not (tmp_path / "none").exists()
+
+
+def test_a_paper_that_a_kind_does_not_come_on_is_said(tmp_path: Path) -> None:
+    wanted = ("--kind", "week", "--paper", "a3")
+    result = run("sheet", str(CREW / "week-good.yaml"), *wanted, "--out", str(tmp_path))
+    assert result.exit_code == 2
+    assert result.stderr == "setwright: a week sheet comes on a4 or letter, not on a3\n"
 
 
 def test_the_command_offers_every_kind_of_the_table() -> None:

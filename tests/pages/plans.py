@@ -1,4 +1,4 @@
-"""The plans that are printed: the example, a long session, a circuit, awkward names, many days, no chest."""
+"""The plans that are printed: the examples, a club with every kind of sheet, long sessions, awkward names."""
 
 from collections.abc import Iterable, Iterator
 from functools import partial
@@ -285,10 +285,10 @@ def plans() -> Iterator[tuple[str, Checked, Iterable[Kind]]]:
     """Every plan that is printed: a short name, the plan, and the kinds of sheet that show something new."""
     yield "good", example("week-good.yaml"), KINDS
     yield "flawed", example("week-flawed.yaml"), ("week",)
-    yield "block", example("block.yaml").only(4), KINDS
+    yield "block", example("block.yaml").only(4), ("week", "session")
     yield "club", check(CLUB), KINDS
     yield "long", check(LONG), KINDS
     yield "circuit", check(CIRCUIT), KINDS
     yield "awkward", check(AWKWARD), KINDS
     yield "six-days", check(SIX_DAYS), ("week",)
-    yield "no-chest", check(NO_CHEST), KINDS
+    yield "no-chest", check(NO_CHEST), ("week", "session")

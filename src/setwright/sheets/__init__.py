@@ -8,6 +8,6 @@ and the signs as SVG, from the engine's arrays (``fibre``, ``fan``, ``strip``, `
 """
 
 from setwright.sheets.html import sheet_html, sheet_name
-from setwright.sheets.kinds import NothingToPrint, asked
+from setwright.sheets.kinds import NothingToPrint, WrongPaper, asked
 
-__all__ = ["NothingToPrint", "asked", "sheet_html", "sheet_name"]
+__all__ = ["NothingToPrint", "WrongPaper", "asked", "sheet_html", "sheet_name"]

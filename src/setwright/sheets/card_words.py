@@ -2,10 +2,15 @@
 
 from typing import Final
 
+MM_A_METRE: Final = 25 / 3
+"""Height of a capital for each metre it is read from, mm: 25 mm for 3 m (common practice, no source)."""
+
 SPOTS: Final = "who spots"
 HOOKS: Final = "hooks at"
 NAME: Final = "name"
 SET: Final = "set"
+WARM_UP: Final = "warm-up"
+OWN_SHEET: Final = "your own sheet"
 SAFETY_BARS: Final = "Nobody spots: set the safety bars."
 
 
@@ -23,3 +28,37 @@ def bar_loads(unit: str, *, lightest_first: bool) -> str:
     """The line under the loads of a rack card."""
     order = " Lightest first." if lightest_first else ""
     return f"Loads{f' in {unit}' if unit else ''} with the bar.{order}"
+
+
+def ends(time: str) -> str:
+    """When a session is over."""
+    return f"ends {time}" if ":" in time else f"{time} in all"
+
+
+def in_turn(kind: str, moves: int) -> str:
+    """A group of too many moves to name."""
+    return f"{kind} of {moves}"
+
+
+def starts(where: str) -> str:
+    """The station at which each group starts."""
+    return f"start: {where}"
+
+
+def metres(letters_mm: float) -> str:
+    """How far capitals of a height are read from with ease, rounded down to a tenth.
+
+    >>> metres(12.2), metres(25)
+    ('1.4 m', '3 m')
+    """
+    return f"{int(letters_mm / MM_A_METRE * 10) / 10:g} m"
+
+
+def meant_for(blocks_mm: float, groups_mm: float) -> str:
+    """What the foot of a board says of its letters.
+
+    >>> meant_for(20, 14)
+    'to be read from 2.4 m, groups from 1.6 m'
+    """
+    blocks, groups = metres(blocks_mm), metres(groups_mm)
+    return f"to be read from {blocks}" + (f", groups from {groups}" if groups != blocks else "")

@@ -10,12 +10,12 @@ from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 
 from setwright.checked import Checked
-from setwright.sheets import card_words, words
+from setwright.sheets import board, card_words, words
 from setwright.sheets.figures import fibre_svg, line_sign_svg, swatch_svg
 from setwright.sheets.kinds import KINDS, SIZES, Kind, NothingToPrint, Paper
 from setwright.sheets.overview import PICTURES
 
-SWATCH_WIDTHS: Final[dict[Paper, float]] = {"a4": 11.0, "letter": 7.0}
+SWATCH_WIDTHS: Final[dict[Paper, float]] = {"a4": 11.0, "letter": 7.0, "a3": 11.0}
 """Width of a swatch in mm (choice: Letter is 18 mm narrower across)."""
 
 MARK_LENGTH: Final = 6
@@ -47,6 +47,7 @@ def sheet_html(checked: Checked, kind: Kind, paper: Paper, printed: dt.date | No
         .get_template(f"{kind}.html.j2")
         .render(
             form=form,
+            paper=paper,
             week=week,
             sheets=sheets,
             words=words,
@@ -108,6 +109,7 @@ def _environment() -> Environment:
         "line_sign": lambda line: _drawing(line_sign_svg(line)),
         "places": PICTURES,
         "plain": card_words,
+        "board": board,
         "swatch": lambda tone, width: _drawing(swatch_svg(tone, width)),
     }
     return environment

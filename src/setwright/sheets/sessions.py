@@ -48,6 +48,12 @@ def session_title(week: Week, session: Session) -> str:
     return session.name or session.day or week.title
 
 
+def day_title(session: Session, week: Week) -> str:
+    """What a session is called before the whole room: its day or else its date, and its name."""
+    day = session.day or session_day(week, session)
+    return ": ".join(part for part in (day, session.name) if part) or words.SESSION
+
+
 def _of_session(session: Session, writer: Writer, mark: str) -> Iterator[SessionSheet]:
     """A sheet for everyone in one session; those for whom it is the same share one draft."""
     named = theirs.named((*session.warm_up, *session.work))
