@@ -12,7 +12,7 @@ from setwright.sheets.blocks import Writer, numbered
 from setwright.sheets.brief import brief
 from setwright.sheets.clock_plan import Slot, clock_plan
 from setwright.sheets.home import at_home
-from setwright.sheets.sessions import day_title
+from setwright.sheets.sessions import room_title
 
 LETTERS_MM: Final[Mapping[str, float]] = {"a4": 12.2, "letter": 12.2, "a3": 20.0}
 """Height of the capitals of times and blocks by paper (choice: a usual session fills one page)."""
@@ -79,18 +79,13 @@ def _board(session: Session, writer: Writer, mark: str) -> Board:
     interrupted = session.if_interrupted or writer.week.if_interrupted
     notes = [(words.INTERRUPTED, words.sentence(interrupted))] if interrupted else []
     return Board(
-        title=_title(session, writer.week),
+        title=room_title(session, writer.week),
         ends=card_words.ends(slots[-1].ends) if slots else "",
         on_the_clock=session.start is not None,
         rows=tuple(_row(slot, writer) for slot in slots),
         notes=(words.SAFETY, *notes),
         footer=words.footer(writer.week, mark, session.day),
     )
-
-
-def _title(session: Session, week: Week) -> str:
-    told = day_title(session, week)
-    return week.title if told == words.SESSION else told
 
 
 def _row(slot: Slot, writer: Writer) -> BoardRow:

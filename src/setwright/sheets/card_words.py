@@ -2,6 +2,8 @@
 
 from typing import Final
 
+from setwright.sheets.words import clock
+
 MM_A_METRE: Final = 25 / 3
 """Height of a capital for each metre it is read from, mm: 25 mm for 3 m (common practice, no source)."""
 
@@ -9,6 +11,15 @@ SPOTS: Final = "who spots"
 HOOKS: Final = "hooks at"
 NAME: Final = "name"
 SET: Final = "set"
+DO: Final = "Do"
+LOAD: Final = "Load"
+WATCH: Final = "Watch"
+EASIER: Final = "Easier"
+HARDER: Final = "Harder"
+KIT: Final = "Kit"
+FIBRES: Final = "chest fibres, by a model:"
+MIDLINE: Final = "dash-dot: mid-body"
+TONES: Final = ("much", "some", "none")
 WARM_UP: Final = "warm-up"
 OWN_SHEET: Final = "your own sheet"
 SAFETY_BARS: Final = "Nobody spots: set the safety bars."
@@ -62,3 +73,23 @@ def meant_for(blocks_mm: float, groups_mm: float) -> str:
     """
     blocks, groups = metres(blocks_mm), metres(groups_mm)
     return f"to be read from {blocks}" + (f", groups from {groups}" if groups != blocks else "")
+
+
+def on(seconds: float) -> str:
+    """How long a station is worked at."""
+    return f"{clock(seconds)} on"
+
+
+def change(seconds: float) -> str:
+    """How long there is to get to the next station."""
+    return f"{clock(seconds)} to change"
+
+
+def on_the_sheet(label: str) -> str:
+    """Where the station stands on the session sheet."""
+    return f"{label} on the session sheet"
+
+
+def stop_when(what: str) -> str:
+    """When to stop at a station or a move."""
+    return f"stop when {what}"

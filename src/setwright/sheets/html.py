@@ -11,7 +11,7 @@ from markupsafe import Markup
 
 from setwright.checked import Checked
 from setwright.sheets import board, card_words, words
-from setwright.sheets.figures import fibre_svg, line_sign_svg, swatch_svg
+from setwright.sheets.figures import PLAIN, fibre_svg, line_sign_svg, swatch_svg
 from setwright.sheets.kinds import KINDS, SIZES, Kind, NothingToPrint, Paper
 from setwright.sheets.overview import PICTURES
 
@@ -106,6 +106,7 @@ def _environment() -> Environment:
     environment.filters |= {"css_text": css_text, "together": words.together}
     environment.globals |= {
         "fibre": lambda key, name: _drawing(fibre_svg(key, "60", name)),
+        "large_fibre": lambda key, name: _drawing(fibre_svg(key, "120", name, PLAIN)),
         "line_sign": lambda line: _drawing(line_sign_svg(line)),
         "places": PICTURES,
         "plain": card_words,

@@ -11,9 +11,10 @@ from setwright.sheets.board import boards
 from setwright.sheets.overview import week_sheet
 from setwright.sheets.rack import rack_cards
 from setwright.sheets.sessions import session_sheets
+from setwright.sheets.station import station_cards
 from setwright.sheets.view import WeekSheet
 
-Kind = Literal["week", "session", "rack", "board"]
+Kind = Literal["week", "session", "rack", "board", "station"]
 Paper = Literal["a4", "letter", "a3"]
 
 SIZES: Final[Mapping[Paper, tuple[float, float]]] = {
@@ -107,6 +108,15 @@ _TABLE: Final = (
         pages=_by_week(boards),
         nothing="every session in it is done at home",
         papers=(*OFFICE, "a3"),
+    ),
+    SheetKind(
+        name="station",
+        number=5,
+        title="station cards",
+        upright=True,
+        readers="public",
+        pages=_by_week(station_cards),
+        nothing="there is no circuit in it",
     ),
 )
 

@@ -16,6 +16,7 @@ from setwright.rules.matrix import MatrixRow
 from setwright.sheets import words
 from setwright.sheets.blocks import Writer, dose_text
 from setwright.sheets.brief import brief
+from setwright.sheets.figures import is_drawn
 from setwright.sheets.sessions import day_title
 from setwright.sheets.view import Cell, DayColumn, Entry, PartRow, Picture, Remark, WeekSheet
 
@@ -160,9 +161,7 @@ def _pictures(gaps: list[Finding], coverage: Coverage, table: Library) -> Iterat
     lifts = [part.heaviest for part in coverage.parts if part.heaviest]
     crossing = [work for work in coverage.works if work.crossing]
     shown = dict.fromkeys(
-        str(work.movement["key"])
-        for work in (*lifts, *crossing)
-        if work.movement["scored"] and not work.movement.get("own")
+        str(work.movement["key"]) for work in (*lifts, *crossing) if is_drawn(work.movement)
     )
     for key in list(shown)[: PICTURES - len(proposed)]:
         yield Picture(key, str(table.movement(key)["name"]))

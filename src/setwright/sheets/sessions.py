@@ -54,6 +54,12 @@ def day_title(session: Session, week: Week) -> str:
     return ": ".join(part for part in (day, session.name) if part) or words.SESSION
 
 
+def room_title(session: Session, week: Week) -> str:
+    """The same for paper that hangs alone: where neither is written, the plan's name and week."""
+    told = day_title(session, week)
+    return week.title if told == words.SESSION else told
+
+
 def _of_session(session: Session, writer: Writer, mark: str) -> Iterator[SessionSheet]:
     """A sheet for everyone in one session; those for whom it is the same share one draft."""
     named = theirs.named((*session.warm_up, *session.work))
