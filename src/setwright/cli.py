@@ -291,7 +291,8 @@ def move(
 def sheet(
     file: PlanFile,
     kind: Annotated[
-        Literal["all", "week", "session", "rack", "board", "station"], typer.Option(help="Which sheets.")
+        Literal["all", "week", "session", "rack", "board", "station", "log", "home"],
+        typer.Option(help="Which sheets."),
     ] = "all",
     paper: Annotated[
         Literal["a4", "letter", "a3"], typer.Option(help="The paper they are printed on; a3 for the board.")

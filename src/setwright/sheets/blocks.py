@@ -130,14 +130,14 @@ def line_words(item: Item, number: str, writer: Writer, athlete: Known, group: G
 
 def dose_text(item: Item, group: Group | None) -> str:
     """The dose of a line as it is set on paper: "4 × 6–8, 2 left"; in rounds against the clock, one round."""
-    dose = _over_rounds(item, group)
+    dose = over_rounds(item, group)
     if dose is None or not dose.groups:
         return ""
     text = typeset(dose_short(dose))
     return text.removeprefix("1 × ") if group and _open_ended(group) else text
 
 
-def _over_rounds(item: Item, group: Group | None) -> Dose | None:
+def over_rounds(item: Item, group: Group | None) -> Dose | None:
     """The dose of a member as it is done over all rounds of its group; any other dose as written."""
     if group is None or not (group.rounds or group.each_s):
         return item.dose
@@ -168,7 +168,7 @@ def _open_ended(group: Group) -> bool:
 def _boxes(item: Item, group: Group | None) -> tuple[Box, ...]:
     if group and _open_ended(group):
         return ()
-    dose = _over_rounds(item, group)
+    dose = over_rounds(item, group)
     return boxes(dose) if dose else ()
 
 

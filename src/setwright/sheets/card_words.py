@@ -1,8 +1,9 @@
 """Fixed words of the cards, the board, the log and the home sheet."""
 
+import datetime as dt
 from typing import Final
 
-from setwright.sheets.words import clock
+from setwright.sheets.words import MONTHS, clock, number
 
 MM_A_METRE: Final = 25 / 3
 """Height of a capital for each metre it is read from, mm: 25 mm for 3 m (common practice, no source)."""
@@ -11,9 +12,16 @@ SPOTS: Final = "who spots"
 HOOKS: Final = "hooks at"
 NAME: Final = "name"
 SET: Final = "set"
+DATE: Final = "date"
+LOAD_AND_DONE: Final = ("load", "reps")
+CHECKED: Final = "checked by"
+LOG_NOTE: Final = "Left: the load. Right: repetitions of each set, or seconds or metres. A dash: not done."
 DO: Final = "Do"
 LOAD: Final = "Load"
 WATCH: Final = "Watch"
+STOP: Final = "Stop"
+ASK: Final = ("Ask", "telephone")
+TICK: Final = "Tick each day that it is done."
 EASIER: Final = "Easier"
 HARDER: Final = "Harder"
 KIT: Final = "Kit"
@@ -90,6 +98,28 @@ def on_the_sheet(label: str) -> str:
     return f"{label} on the session sheet"
 
 
+def when(what: str) -> str:
+    """A condition as the coach wrote it."""
+    return f"when {what}"
+
+
 def stop_when(what: str) -> str:
-    """When to stop at a station or a move."""
-    return f"stop when {what}"
+    """When to stop at a station."""
+    return f"stop {when(what)}"
+
+
+def more_would_go(least: float, most: float) -> str:
+    """How hard a set is, without a word of the trade.
+
+    >>> more_would_go(1, 3), more_would_go(0, 0)
+    ('stop when 1 to 3 more would still go', 'go on until no more would go')
+    """
+    if most == 0:
+        return "go on until no more would go"
+    more = number(least) if least == most else f"{number(least)} to {number(most)}"
+    return f"stop when {more} more would still go"
+
+
+def short_date(day: dt.date) -> str:
+    """A date for the head of a narrow column: "15 Nov"."""
+    return f"{day.day} {MONTHS[day.month - 1][:3]}"

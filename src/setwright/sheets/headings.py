@@ -57,6 +57,8 @@ def _course(group: Group, numbers: list[str]) -> str:
     if group.each_s is not None:
         change = f", {clock(between.low)} to change" if between and between.low else ", straight on"
         return f": {clock(group.each_s)} at each{change}"
+    if len(numbers) == 1:
+        return ""
     if between and between.kind != "none":
         return f": {', '.join(numbers)}; {rest(between)} between moves"
     if len(numbers) == 2:  # noqa: PLR2004 - a pair

@@ -10,6 +10,7 @@ from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 
 from setwright.checked import Checked
+from setwright.model.plan import DAYS
 from setwright.sheets import board, card_words, words
 from setwright.sheets.figures import PLAIN, fibre_svg, line_sign_svg, swatch_svg
 from setwright.sheets.kinds import KINDS, SIZES, Kind, NothingToPrint, Paper
@@ -111,6 +112,7 @@ def _environment() -> Environment:
         "places": PICTURES,
         "plain": card_words,
         "board": board,
+        "days": DAYS,
         "swatch": lambda tone, width: _drawing(swatch_svg(tone, width)),
     }
     return environment

@@ -8,13 +8,15 @@ from setwright.checked import Checked
 from setwright.library.table import Library, library
 from setwright.model.plan import Week
 from setwright.sheets.board import boards
+from setwright.sheets.home import home_sheets
+from setwright.sheets.log import log_sheets
 from setwright.sheets.overview import week_sheet
 from setwright.sheets.rack import rack_cards
 from setwright.sheets.sessions import session_sheets
 from setwright.sheets.station import station_cards
 from setwright.sheets.view import WeekSheet
 
-Kind = Literal["week", "session", "rack", "board", "station"]
+Kind = Literal["week", "session", "rack", "board", "station", "log", "home"]
 Paper = Literal["a4", "letter", "a3"]
 
 SIZES: Final[Mapping[Paper, tuple[float, float]]] = {
@@ -117,6 +119,24 @@ _TABLE: Final = (
         readers="public",
         pages=_by_week(station_cards),
         nothing="there is no circuit in it",
+    ),
+    SheetKind(
+        name="log",
+        number=6,
+        title="log sheets",
+        upright=False,
+        readers="public",
+        pages=_by_week(log_sheets),
+        nothing="there is nothing to do in the gym for anyone who trains",
+    ),
+    SheetKind(
+        name="home",
+        number=7,
+        title="home sheets",
+        upright=True,
+        readers="public",
+        pages=_by_week(home_sheets),
+        nothing="no session in it says `place: home`",
     ),
 )
 

@@ -96,9 +96,9 @@ def _draft(
         title=session_title(week, session),
         when=tuple(_when(week, session)),
         footer=words.footer(week, mark, session.day),
-        warm_up=_warm_up(session, athlete, writer),
+        warm_up=warm_up_words(session, athlete, writer),
         blocks=work,
-        after=tuple(_after(session)),
+        after=tuple(after_words(session)),
         rules=tuple(_rules(session, athlete, week)),
         key=key(work),
     )
@@ -121,7 +121,8 @@ def _when(week: Week, session: Session) -> Iterator[str]:
         yield words.days_to_match(session.days_to_match)
 
 
-def _warm_up(session: Session, athlete: frozenset[str] | None, writer: Writer) -> tuple[str, str] | None:
+def warm_up_words(session: Session, athlete: frozenset[str] | None, writer: Writer) -> tuple[str, str] | None:
+    """The warm-up of a session: its bold start and its lines; None when there is none."""
     lines = [
         f"{writer.name(line)} {words.typeset(_dose(line.dose))}".strip()
         for item in session.warm_up
@@ -138,7 +139,7 @@ def _dose(dose: Dose | None) -> str:
     return dose_short(dose) if dose else ""
 
 
-def _after(session: Session) -> Iterator[tuple[str, str]]:
+def after_words(session: Session) -> Iterator[tuple[str, str]]:
     """What comes below the work of the session: cool-down and note."""
     if session.cool_down:
         yield words.COOL_DOWN, ", ".join(session.cool_down)

@@ -1,26 +1,23 @@
 """Station cards: one page for each station of a circuit, in words that need no explaining."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from dataclasses import dataclass
-from typing import Any, Final
+from typing import Final
 
 from setwright.library.table import Library
 from setwright.model.plan import Group, Item, Session, Week
 from setwright.reading.dose import Amount
 from setwright.rules.means import Means, means
-from setwright.rules.stations import ALWAYS_THERE
 from setwright.sheets import card_words, words
 from setwright.sheets.blocks import Writer, numbered
 from setwright.sheets.figures import is_drawn
 from setwright.sheets.headings import pace
 from setwright.sheets.home import at_home
+from setwright.sheets.movement_words import Entry, kit, watch
 from setwright.sheets.sessions import room_title
 
 MOST_CHOICES: Final = 2
 """Easier or harder movements on a card (choice: what is taken in at a glance)."""
-
-MOST_CAUTIONS: Final = 2
-"""Cautions on a card (choice)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,15 +103,15 @@ def _unit(amount: Amount) -> str:
 
 def _lines(item: Item, writer: Writer, there: Means) -> Iterator[tuple[str, str]]:
     """What is known of a station; what is not has no line."""
-    movement: Mapping[str, Any] = writer.library.movement(item.key) if item.key else {}
+    movement: Entry = writer.library.movement(item.key) if item.key else {}
     load = writer.loads(item)
     told = (
         (card_words.DO, words.sentence(item.note) if item.note else ""),
         (card_words.LOAD, f"{load.large} {load.small}".strip()),
-        (card_words.WATCH, " ".join(movement.get("cautions", ())[:MOST_CAUTIONS])),
+        (card_words.WATCH, watch(movement)),
         (card_words.EASIER, _choices(movement.get("easier", ()), there)),
         (card_words.HARDER, _choices(movement.get("harder", ()), there)),
-        (card_words.KIT, ", ".join(dict.fromkeys((*item.kit, *_needed(movement))))),
+        (card_words.KIT, kit(item, movement)),
     )
     return (line for line in told if line[1])
 
@@ -123,7 +120,3 @@ def _choices(keys: tuple[str, ...], there: Means) -> str:
     """The names of those movements that this gym can do."""
     names = {movement["key"]: str(movement["name"]) for movement in there.in_the_gym}
     return " or ".join([names[key] for key in keys if key in names][:MOST_CHOICES])
-
-
-def _needed(movement: Mapping[str, Any]) -> Iterator[str]:
-    return (need for need in movement.get("needs", ()) if need not in ALWAYS_THERE)
