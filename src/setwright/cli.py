@@ -297,10 +297,12 @@ def sheet(
     paper: Annotated[
         Literal["a4", "letter", "a3"], typer.Option(help="The paper they are printed on; a3 for the board.")
     ] = "a4",
+    *,
     out: Annotated[Path, typer.Option(metavar="FOLDER", help="Where the HTML files go.")] = Path("sheets"),
     week: Week = None,
+    large: Annotated[bool, typer.Option("--large", help="Session sheets in large print.")] = False,
 ) -> None:
-    """Write the sheets of a plan as HTML files to print: session sheets and the week overview."""
+    """Write the sheets of a plan as HTML files to print: docs/sheets.md says what each kind is for."""
     import datetime as dt
 
     from setwright.files import CannotRun, write_whole
@@ -309,7 +311,7 @@ def sheet(
     from setwright.sheets import NothingToPrint, WrongPaper, asked, sheet_html, sheet_name
 
     try:
-        wanted = asked(kind, paper)
+        wanted = asked(kind, paper, large=large)
     except WrongPaper as stop:
         _stop(str(stop))
     checked = _checked(file, only_plans=True)

@@ -13,7 +13,7 @@ from typer.testing import CliRunner, Result
 
 from setwright import __version__
 from setwright.cli import app, main, sheet
-from setwright.sheets.kinds import KINDS
+from setwright.sheets.kinds import KINDS, LARGE
 
 ROOT = Path(__file__).parents[2]
 CREW = ROOT / "examples" / "skerrow-bay"
@@ -161,7 +161,13 @@ def test_a_paper_that_a_kind_does_not_come_on_is_said(tmp_path: Path) -> None:
 
 def test_the_command_offers_every_kind_of_the_table() -> None:
     offered = get_args(get_args(get_type_hints(sheet, include_extras=True)["kind"])[0])
-    assert set(offered) == {"all", *KINDS}
+    assert set(offered) == {"all", *KINDS} - set(LARGE.values())
+
+
+def test_large_print_takes_the_place_of_the_session_sheet(tmp_path: Path) -> None:
+    wanted = ("--kind", "session", "--large", "--out", str(tmp_path))
+    assert run("sheet", str(CREW / "week-good.yaml"), *wanted).exit_code == 0
+    assert [path.name for path in tmp_path.iterdir()] == ["autumn-block-week-3-2-session-large-a4.html"]
 
 
 def test_no_sheet_of_a_plan_with_errors(tmp_path: Path) -> None:

@@ -16,7 +16,7 @@ from setwright.sheets.sessions import session_sheets
 from setwright.sheets.station import station_cards
 from setwright.sheets.view import WeekSheet
 
-Kind = Literal["week", "session", "rack", "board", "station", "log", "home"]
+Kind = Literal["week", "session", "session-large", "rack", "board", "station", "log", "home"]
 Paper = Literal["a4", "letter", "a3"]
 
 SIZES: Final[Mapping[Paper, tuple[float, float]]] = {
@@ -93,6 +93,15 @@ _TABLE: Final = (
         nothing="there is nothing to do in it for anyone who trains",
     ),
     SheetKind(
+        name="session-large",
+        number=2,
+        title="session sheets in large print",
+        upright=True,
+        readers="public",
+        pages=_by_week(session_sheets),
+        nothing="there is nothing to do in it for anyone who trains",
+    ),
+    SheetKind(
         name="rack",
         number=3,
         title="rack cards",
@@ -144,14 +153,21 @@ KINDS: Final[Mapping[Kind, SheetKind]] = {kind.name: kind for kind in _TABLE}
 """Every kind by its name, in the order they are printed."""
 
 
-def asked(kind: str, paper: Paper) -> tuple[tuple[Kind, Paper], ...]:
+LARGE: Final[Mapping[Kind, Kind]] = {"session": "session-large"}
+"""What is printed in place of a kind in large print."""
+
+
+def asked(kind: str, paper: Paper, *, large: bool = False) -> tuple[tuple[Kind, Paper], ...]:
     """What to print, and on what, for the name of a kind, or for "all" of them.
 
-    Of all kinds, those that don't come on ``paper`` are printed on A4. Raises: WrongPaper.
+    ``large``: in large print, what there is in it. Of all kinds, those that don't come on ``paper`` are
+    printed on A4. Raises: WrongPaper.
     """
+    left_out = frozenset(LARGE if large else LARGE.values())
     if kind == "all":
-        return tuple((one.name, paper if paper in one.papers else "a4") for one in _TABLE)
-    (one,) = (one for one in _TABLE if one.name == kind)
+        kinds = tuple(KINDS[name] for name in KINDS if name not in left_out)
+        return tuple((one.name, paper if paper in one.papers else "a4") for one in kinds)
+    one = next(one for one in _TABLE if one.name == kind)
     if paper not in one.papers:
         raise WrongPaper(f"a {kind} sheet comes on {' or '.join(one.papers)}, not on {paper}")
-    return ((one.name, paper),)
+    return ((LARGE.get(one.name, one.name) if large else one.name, paper),)
