@@ -196,6 +196,7 @@ def test_a_folder_stands_for_the_plans_and_records_in_it(tmp_path: Path) -> None
     report = json.loads(run("check", str(CREW), "--format", "json").output)
     assert [Path(name).name for name in report["files"]] == [
         "block.yaml",
+        "circuit.yaml",
         "record-week-3-monday.yaml",
         "week-flawed.yaml",
         "week-good.yaml",
