@@ -71,8 +71,8 @@ def test_pages_are_counted(kind: Kind) -> None:
     assert '"page " counter(page) " of " counter(pages)' in sheet_html(check(CLUB), kind, "a4")
 
 
-def test_only_the_overview_is_the_coachs() -> None:
-    assert [name for name in KINDS if name not in PUBLIC] == ["week"]
+def test_the_overview_and_the_summary_are_the_coachs() -> None:
+    assert [name for name in KINDS if name not in PUBLIC] == ["week", "summary"]
 
 
 def test_the_numbers_of_the_kinds_are_their_order() -> None:
