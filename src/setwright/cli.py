@@ -268,6 +268,42 @@ def read(
     raise typer.Exit(exit_status(plan.findings))
 
 
+@app.command(epilog="Example:  setwright loads week-3.yaml --for juniors")
+def loads(
+    file: PlanFile,
+    week: Week = None,
+    who: Annotated[
+        str | None, typer.Option("--for", metavar="NAME", help="Of this athlete or group of the squad alone.")
+    ] = None,
+    form: Annotated[Literal["text", "json"], typer.Option("--format", help="Words, or JSON.")] = "text",
+) -> None:
+    """Work out each athlete's loads: what was asked, what can be put on here, the plates, and how far off.
+
+    Names stand in it: it is for the coach. Exit status: 0 every load is there, 1 one is not or needs a max,
+    2 could not run.
+    """
+    from setwright.report.loads_view import loads_of, members
+
+    checked = _checked(file, only_plans=True)
+    number = _week_of(len(checked.weeks), week, file)
+    checked = checked.only(number) if checked.weeks else checked
+    if checked.week is None or checked.table is None:
+        _stop(f"nothing of {file} could be read; `setwright check {file}` says why")
+    names = None if who is None else members(checked.week, who)
+    if names is not None and not names:
+        _stop(f"nobody in the squad of {file} is called {who}")
+    days = loads_of(checked.weeks[0], checked.table, names)
+    if form == "json":
+        from setwright.report.loads_json import loads_json
+
+        typer.echo(loads_json(checked.week, days), nl=False)
+    else:
+        from setwright.report.loads import loads_text
+
+        typer.echo(loads_text(checked, checked.week, days), nl=False)
+    raise typer.Exit(any(row.missing for day in days for line in day.lines for row in line.rows))
+
+
 @app.command(epilog='Example:  setwright move "flat barbell bench press" "level cable crossover"')
 def move(
     names: Annotated[

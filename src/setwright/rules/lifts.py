@@ -5,27 +5,15 @@ from typing import Final, NamedTuple, TypeVar
 
 from setwright.findings import Seen
 from setwright.loads.asked_for import Asked, Kilograms, load_asked_for
-from setwright.loads.lines import Line, lines
+from setwright.loads.lines import Lift, Line, lifts, lines
 from setwright.loads.maxes import WHOLE, MaxFound, max_of
 from setwright.loads.ranges import Range
 from setwright.model.people import Athlete
-from setwright.reading.dose import Load, SetGroup, SetWork
 from setwright.rules.rule import Case
 
 Some = TypeVar("Some")
 
-FOUND_ON_THE_DAY: Final = ("top_set", "test")
-"""Kinds of sets whose load is worked up to, not worked out."""
 OF_THE_MAX: Final = ("tested max", "estimated max", "today's max")
-
-
-class Lift(NamedTuple):
-    """Sets of one kind of a line, with their load. ``group`` is None in a circuit by the clock."""
-
-    work: Line
-    load: Load
-    sets: SetWork | None = None
-    group: SetGroup | None = None
 
 
 class Asking(NamedTuple):
@@ -52,19 +40,6 @@ def works(case: Case) -> Iterator[Line]:
         yield from lines(cover.session, day, week, table)
 
 
-def lifts(case: Case) -> Iterator[Lift]:
-    """Every kind of set with a load that can be worked out, in the order it is done."""
-    for work in works(case):
-        dose, shared = work.item.dose, work.group.load if work.group else None
-        if dose is None and (alone := work.item.load or shared):
-            yield Lift(work, alone)
-        for group in dose.groups if dose else ():
-            for sets in group.every_work:
-                load = sets.load or shared
-                if load is not None and group.kind not in FOUND_ON_THE_DAY:
-                    yield Lift(work, load, sets, group)
-
-
 def asking(case: Case, lift: Lift) -> Iterator[Asking]:
     """What a lift asks of each athlete who does the line."""
     week, work = case.coverage.week, lift.work
@@ -75,7 +50,7 @@ def asking(case: Case, lift: Lift) -> Iterator[Asking]:
 
 def asked_of_everybody(case: Case) -> Iterator[Asking]:
     """What each lift of the week asks of each athlete."""
-    return (one for lift in lifts(case) for one in asking(case, lift))
+    return (one for work in works(case) for lift in lifts(work) for one in asking(case, lift))
 
 
 def shares(case: Case) -> Iterator[Share]:
@@ -85,7 +60,7 @@ def shares(case: Case) -> Iterator[Share]:
     athlete: the low end of a range with the most that an estimated max may be, the high end with the least.
     """
     week = case.coverage.week
-    for lift in lifts(case):
+    for lift in (lift for work in works(case) for lift in lifts(work)):
         load = lift.load
         if load.kind == "percent" and (load.of or week.max_kind) in OF_THE_MAX:
             yield Share(lift, Range(load.low or 0.0, load.high or 0.0))
