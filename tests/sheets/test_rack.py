@@ -117,6 +117,7 @@ def test_the_example_has_a_card_for_each_lift_and_turn() -> None:
         "Rack 1: flat barbell bench press", "bench pull",
         "Rack 1: incline 30 barbell bench press", "Romanian deadlift",
     ]  # fmt: skip
+    assert told[2].facts == ("Monday 15 November 2027", "2 · 24 to 33 min")
     assert told[0].facts == ("Monday 15 November 2027", "1a · 8 to 24 min · turn 1 of 2")
 
 

@@ -130,7 +130,7 @@ def _cards(
             title=f"{card_words.rack(place % racks + 1)}: {line.name}" if racks else line.name,
             facts=(
                 session_day(week, session) or session_title(week, session),
-                words.joined((line.number, slot.times, _turn(place, len(shared), racks or 1))),
+                words.joined((line.number, slot.times, _turn(place, len(shared), racks))),
             ),
             names=tuple(one.name for one in people),
             rows=tuple(_rows(people, writer.unit)),
@@ -151,9 +151,10 @@ def _shared(lifts: tuple[_Lift, ...], gym: Gym | None) -> list[tuple[_Lift, ...]
     return [lifts[begin:end] for begin, end in pairwise(ends)]
 
 
-def _turn(place: int, cards: int, racks: int) -> str | None:
-    turns = ceil(cards / racks)
-    return card_words.turn(place // racks + 1, turns) if turns > 1 else None
+def _turn(place: int, cards: int, racks: int | None) -> str | None:
+    """Whose turn it is, where more people than the racks hold do the lift."""
+    turns = ceil(cards / racks) if racks else 1
+    return card_words.turn(place // racks + 1, turns) if racks and turns > 1 else None
 
 
 def _rows(people: tuple[_Lift, ...], unit: str) -> Iterator[RackRow]:
