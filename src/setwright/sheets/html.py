@@ -4,26 +4,19 @@ import datetime as dt
 import hashlib
 import re
 from functools import cache
-from typing import Any, Final, Literal
+from typing import Final
 
 from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 
 from setwright.checked import Checked
-from setwright.sheets import words
-from setwright.sheets.figures import fibre_svg, line_sign_svg, swatch_svg
-from setwright.sheets.overview import PICTURES, week_sheet
-from setwright.sheets.sessions import session_sheets
-from setwright.sheets.summary import summary_sheet
+from setwright.model.plan import DAYS
+from setwright.sheets import board, card_words, words
+from setwright.sheets.figures import PLAIN, fibre_svg, line_sign_svg, swatch_svg
+from setwright.sheets.kinds import KINDS, SIZES, Kind, NothingToPrint, Paper
+from setwright.sheets.overview import PICTURES
 
-Kind = Literal["session", "week", "summary"]
-Paper = Literal["a4", "letter"]
-
-KINDS: Final[tuple[Kind, ...]] = ("week", "session", "summary")
-SIZES: Final[dict[Paper, tuple[float, float]]] = {"a4": (210.0, 297.0), "letter": (215.9, 279.4)}
-"""Width and height of upright paper in mm (ISO 216; ANSI/ASME Y14.1)."""
-
-SWATCH_WIDTHS: Final[dict[Paper, float]] = {"a4": 11.0, "letter": 7.0}
+SWATCH_WIDTHS: Final[dict[Paper, float]] = {"a4": 11.0, "letter": 7.0, "a3": 11.0}
 """Width of a swatch in mm (choice: Letter is 18 mm narrower across)."""
 
 MARK_LENGTH: Final = 6
@@ -32,33 +25,38 @@ MARK_LENGTH: Final = 6
 NAME_LENGTH: Final = 60
 """Characters of the plan's name in a file name (choice: whole paths stay under 255 bytes in any script)."""
 
-_ORDER: Final[dict[Kind, int]] = {"week": 1, "session": 2, "summary": 3}
-
 
 def sheet_html(checked: Checked, kind: Kind, paper: Paper, printed: dt.date | None = None) -> str:
-    """A whole HTML file: every session sheet of a plan, its week overview, or the coach's summary.
+    """A whole HTML file with every sheet of one kind that a plan gives.
 
     ``printed``: the date in the footer, none when left out. The same plan, kind, paper and date give the
     same bytes.
 
-    Raises: ValueError when nothing of the plan could be read.
+    Raises: ValueError when nothing of the plan could be read; NothingToPrint when it gives no such sheet.
     """
-    week, coverage = checked.week, checked.coverage
-    if week is None or coverage is None:
+    week = checked.week
+    if week is None:
         raise ValueError(f"{checked.file}: there is no plan to print")
-    mark = words.mark(version_mark(checked), printed)
+    form = KINDS[kind]
+    sheets = form.pages(checked, words.mark(version_mark(checked), printed))
+    if not sheets:
+        raise NothingToPrint(form.nothing)
     short, long = SIZES[paper]
-    across, down = (long, short) if kind == "week" else (short, long)
-    view: dict[str, Any] = {"week": week, "words": words, "across": across, "down": down}
-    if kind == "session":
-        view |= {"sheets": session_sheets(week, mark, checked.table)}
-    elif kind == "summary":
-        view |= {"summary": summary_sheet(checked, mark)}
-    else:
-        sheet = week_sheet(checked, week, coverage, mark)
-        columns = max((len(row) for row in sheet.days), default=1)
-        view |= {"sheet": sheet, "columns": columns, "places": PICTURES, "swatch_width": SWATCH_WIDTHS[paper]}
-    return _environment().get_template(f"{kind}.html.j2").render(view)
+    across, down = (short, long) if form.upright else (long, short)
+    return (
+        _environment()
+        .get_template(f"{kind}.html.j2")
+        .render(
+            form=form,
+            paper=paper,
+            week=week,
+            sheets=sheets,
+            words=words,
+            across=across,
+            down=down,
+            swatch_width=SWATCH_WIDTHS[paper],
+        )
+    )
 
 
 def sheet_name(checked: Checked, kind: Kind, paper: Paper) -> str:
@@ -72,7 +70,7 @@ def sheet_name(checked: Checked, kind: Kind, paper: Paper) -> str:
     name = week.name if week else ""
     plain = re.sub(r"[\W_]+", "-", name.lower()).strip("-")[:NAME_LENGTH].strip("-")
     number = f"-week-{week.number:0{len(str(week.of))}}" if week and week.of > 1 else ""
-    return f"{plain or 'plan'}{number}-{_ORDER[kind]}-{kind}-{paper}.html"
+    return f"{plain or 'plan'}{number}-{KINDS[kind].number}-{kind}-{paper}.html"
 
 
 def version_mark(checked: Checked) -> str:
@@ -109,7 +107,12 @@ def _environment() -> Environment:
     environment.filters |= {"css_text": css_text, "together": words.together}
     environment.globals |= {
         "fibre": lambda key, name: _drawing(fibre_svg(key, "60", name)),
+        "large_fibre": lambda key, name: _drawing(fibre_svg(key, "120", name, PLAIN)),
         "line_sign": lambda line: _drawing(line_sign_svg(line)),
+        "places": PICTURES,
+        "plain": card_words,
+        "board": board,
+        "days": DAYS,
         "swatch": lambda tone, width: _drawing(swatch_svg(tone, width)),
     }
     return environment

@@ -169,3 +169,8 @@ class WeekSheet:
     remarks_title: str
     remarks: tuple[Remark, ...]
     pictures: tuple[Picture, ...]
+
+    @property
+    def columns(self) -> int:
+        """Day columns of the widest row."""
+        return max((len(row) for row in self.days), default=1)
