@@ -329,3 +329,8 @@ def test_findings_carry_rule_why_and_source() -> None:
     assert finding.rule == "rest-without-unit"
     assert finding.why
     assert finding.source.startswith("the plan language")
+
+
+def test_how_far_over_a_max_a_percent_may_go_is_an_option() -> None:
+    assert read("3 x 1 at 107%", Habits(percent_at_most=110)).notes == ("107 % is more than the tested max",)
+    assert rules("3 x 1 at 107%", Habits(percent_at_most=105)) == ["percent-over-max"]

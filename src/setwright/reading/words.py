@@ -129,7 +129,7 @@ def _load(value: Load, habits: Habits) -> str:
         case "mass":
             return f"with {figure} {value.unit}{' in each hand' if value.hands == HANDS else ''}"
         case "percent":
-            return f"with {figure} % of {_of(value.of or habits.percent_of or 'tested max')}"
+            return f"with {figure} % of {_of(value.of or habits.max_kind)}"
         case "bodyweight":
             return f"with bodyweight{_plus(value)}"
         case "rm":
