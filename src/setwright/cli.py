@@ -292,16 +292,21 @@ def sheet(
     file: PlanFile,
     kind: Annotated[Literal["all", "session", "week"], typer.Option(help="Which sheets.")] = "all",
     paper: Annotated[Literal["a4", "letter"], typer.Option(help="The paper they are printed on.")] = "a4",
-    out: Annotated[Path, typer.Option(metavar="FOLDER", help="Where the HTML files go.")] = Path("sheets"),
+    *,
+    out: Annotated[Path, typer.Option(metavar="FOLDER", help="Where the files go.")] = Path("sheets"),
     week: Week = None,
+    pdf: Annotated[bool, typer.Option("--pdf", help="Also a PDF of each (needs setwright[pdf]).")] = False,
+    apart: Annotated[
+        bool, typer.Option("--apart", help="One file a sheet, to send to each athlete.")
+    ] = False,
 ) -> None:
     """Write the sheets of a plan as HTML files to print: session sheets and the week overview."""
     import datetime as dt
 
-    from setwright.files import CannotRun, write_whole
+    from setwright.files import CannotRun
     from setwright.findings import Level
     from setwright.report import terminal
-    from setwright.sheets import NothingToPrint, asked, sheet_html, sheet_name
+    from setwright.sheets import NothingToPrint, Order, print_sheets
 
     checked = _checked(file, only_plans=True)
     if any(f.level is Level.error for f in checked.findings):
@@ -315,18 +320,18 @@ def sheet(
         if checked.week is not None and (held := "; ".join(left_out(checked.week))):
             _stop(f"no session is in force, so no sheet is written: {held}")
         _stop(f"{file}: there is no training in week {number}, so nothing to print")
-    for one, on in asked(kind, paper):
-        target = out / sheet_name(checked, one, on)
-        try:
-            write_whole(target, sheet_html(checked, kind=one, paper=on, printed=dt.date.today()))  # noqa: DTZ011 - the coach's own date
-        except NothingToPrint as none:
-            if kind != "all":
-                _stop(f"no {one} sheet: {none}")
-            typer.echo(f"no {one} sheet: {none}")
-        except CannotRun as stop:
-            _stop(str(stop))
-        else:
-            typer.echo(f"{target}  ({one}, {on})")
+    order = Order(kind, paper, out, apart=apart, pdf=pdf)
+    today = dt.date.today()  # noqa: DTZ011 - the coach's own date
+    try:
+        for line in print_sheets(checked, order, today, _progress if sys.stderr.isatty() else None):
+            typer.echo(line)
+    except (CannotRun, NothingToPrint) as stop:
+        _stop(str(stop))
+
+
+def _progress(text: str) -> None:
+    """How far a long print is, on one line of the terminal that the next text writes over."""
+    typer.echo(f"\r\033[K{text}\r", nl=False, err=True)
 
 
 @app.command(epilog="Example:  setwright explain heavy-line-not-finished")

@@ -42,7 +42,7 @@ def test_clock(seconds: float, written: str) -> None:
 
 def test_dates_do_not_depend_on_the_machine() -> None:
     assert words.long_date(dt.date(2027, 11, 15)) == "Monday 15 November 2027"
-    assert words.mark("abc123", dt.date(2027, 1, 2)) == "version abc123, printed 2 Jan 2027"
+    assert words.mark("abc123", dt.date(2027, 1, 2)) == "version abc123 of 2 Jan 2027"
     assert words.mark("abc123", None) == "version abc123"
 
 

@@ -4,10 +4,13 @@
 ``sessions`` and ``overview`` fill it from a checked plan, with ``blocks``, ``headings``, ``boxes``,
 ``loads``, ``cutting``, ``key``; ``words`` has fixed words. ``figures`` draws the fibre picture, the strip
 and the signs as SVG, from the engine's arrays (``fibre``, ``fan``, ``strip``, ``signs``, ``distance``,
-``projection``, ``svg``).
+``projection``, ``svg``). ``printing`` writes the files: ``names`` calls them, ``editions`` and ``changes``
+know the last print, ``pdf`` makes PDFs.
 """
 
-from setwright.sheets.html import sheet_html, sheet_name
+from setwright.sheets.html import sheet_html
 from setwright.sheets.kinds import NothingToPrint, asked
+from setwright.sheets.names import sheet_name
+from setwright.sheets.printing import Order, print_sheets
 
-__all__ = ["NothingToPrint", "asked", "sheet_html", "sheet_name"]
+__all__ = ["NothingToPrint", "Order", "asked", "print_sheets", "sheet_html", "sheet_name"]

@@ -1,45 +1,74 @@
 """Sheets as one self-contained HTML file each: inline style and drawings, no script, nothing fetched."""
 
 import datetime as dt
-import hashlib
-import re
+from collections.abc import Iterator
 from functools import cache
-from typing import Final
+from typing import Any, Final
 
 from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 
 from setwright.checked import Checked
+from setwright.model.plan import Week
 from setwright.sheets import words
+from setwright.sheets.change_words import changed_since
+from setwright.sheets.editions import Edition, version_mark
 from setwright.sheets.figures import fibre_svg, line_sign_svg, swatch_svg
 from setwright.sheets.kinds import KINDS, SIZES, Kind, NothingToPrint, Paper
+from setwright.sheets.names import page_name
 from setwright.sheets.overview import PICTURES
 
 SWATCH_WIDTHS: Final[dict[Paper, float]] = {"a4": 11.0, "letter": 7.0}
 """Width of a swatch in mm (choice: Letter is 18 mm narrower across)."""
 
-MARK_LENGTH: Final = 6
-"""Characters of the version mark (choice: short enough to read out)."""
 
-NAME_LENGTH: Final = 60
-"""Characters of the plan's name in a file name (choice: whole paths stay under 255 bytes in any script)."""
-
-
-def sheet_html(checked: Checked, kind: Kind, paper: Paper, printed: dt.date | None = None) -> str:
+def sheet_html(
+    checked: Checked,
+    kind: Kind,
+    paper: Paper,
+    printed: dt.date | None = None,
+    *,
+    edition: Edition | None = None,
+) -> str:
     """A whole HTML file with every sheet of one kind that a plan gives.
 
-    ``printed``: the date in the footer, none when left out. The same plan, kind, paper and date give the
-    same bytes.
+    ``edition``: version and date in the footers, and what changed; worked out where it is left out, with
+    the date ``printed`` or none. The same plan, kind, paper and edition give the same bytes.
 
     Raises: ValueError when nothing of the plan could be read; NothingToPrint when it gives no such sheet.
     """
-    week = checked.week
-    if week is None:
-        raise ValueError(f"{checked.file}: there is no plan to print")
-    form = KINDS[kind]
-    sheets = form.pages(checked, words.mark(version_mark(checked), printed))
+    week = _week(checked)
+    edition = edition or Edition(version_mark(checked), printed)
+    return _page(kind, paper, week, sheets_of(checked, kind, edition), edition)
+
+
+def pages_html(checked: Checked, kind: Kind, paper: Paper, edition: Edition) -> Iterator[tuple[str, str]]:
+    """A whole HTML file for each sheet of a kind, in print order: the file's name and what it holds.
+
+    Raises: as ``sheet_html``.
+    """
+    week, sheets = _week(checked), sheets_of(checked, kind, edition)
+    for number, sheet in enumerate(sheets, start=1):
+        name = page_name(checked, kind, paper, sheet, f"{number:0{max(2, len(str(len(sheets))))}}")
+        yield name, _page(kind, paper, week, (sheet,), edition)
+
+
+def sheets_of(checked: Checked, kind: Kind, edition: Edition) -> tuple[Any, ...]:
+    """What stands on the sheets of a kind. Raises: NothingToPrint."""
+    sheets = KINDS[kind].pages(checked, edition.words)
     if not sheets:
-        raise NothingToPrint(form.nothing)
+        raise NothingToPrint(KINDS[kind].nothing)
+    return sheets
+
+
+def _week(checked: Checked) -> Week:
+    if checked.week is None:
+        raise ValueError(f"{checked.file}: there is no plan to print")
+    return checked.week
+
+
+def _page(kind: Kind, paper: Paper, week: Week, sheets: tuple[Any, ...], edition: Edition) -> str:
+    form = KINDS[kind]
     short, long = SIZES[paper]
     across, down = (short, long) if form.upright else (long, short)
     return (
@@ -53,28 +82,9 @@ def sheet_html(checked: Checked, kind: Kind, paper: Paper, printed: dt.date | No
             across=across,
             down=down,
             swatch_width=SWATCH_WIDTHS[paper],
+            edition=edition,
         )
     )
-
-
-def sheet_name(checked: Checked, kind: Kind, paper: Paper) -> str:
-    """A file name that sorts in print order and is safe on every system: "autumn-block-2-session-a4.html".
-
-    In a plan of several weeks the week stands before the kind: "autumn-block-week-03-2-session-a4.html".
-
-    Letters of any script stay; everything else becomes a hyphen, so no name can lead to another folder.
-    """
-    week = checked.week
-    name = week.name if week else ""
-    plain = re.sub(r"[\W_]+", "-", name.lower()).strip("-")[:NAME_LENGTH].strip("-")
-    number = f"-week-{week.number:0{len(str(week.of))}}" if week and week.of > 1 else ""
-    return f"{plain or 'plan'}{number}-{KINDS[kind].number}-{kind}-{paper}.html"
-
-
-def version_mark(checked: Checked) -> str:
-    """The first characters of the SHA-256 of the plan's text: two prints of one text carry the same mark."""
-    text = checked.sources[checked.file].text
-    return hashlib.sha256(text.encode("utf-8", "surrogatepass")).hexdigest()[:MARK_LENGTH]
 
 
 def css_text(text: str) -> Markup:
@@ -105,6 +115,7 @@ def _environment() -> Environment:
     environment.filters |= {"css_text": css_text, "together": words.together}
     environment.globals |= {
         "fibre": lambda key, name: _drawing(fibre_svg(key, "60", name)),
+        "changed_since": changed_since,
         "line_sign": lambda line: _drawing(line_sign_svg(line)),
         "places": PICTURES,
         "swatch": lambda tone, width: _drawing(swatch_svg(tone, width)),

@@ -79,6 +79,7 @@ def _draft(
         return None
     return SessionSheet(
         athlete=None,
+        day=session.day,
         title=session_title(week, session),
         when=tuple(_when(week, session)),
         footer=words.footer(week, mark, session.day),

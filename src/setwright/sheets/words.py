@@ -112,6 +112,11 @@ def short_date(day: dt.date) -> str:
     return f"{day.day} {MONTHS[day.month - 1]} {day.year}"
 
 
+def brief_date(day: dt.date) -> str:
+    """A date as short as it can be without doubt: "15 Nov 2027"."""
+    return f"{day.day} {MONTHS[day.month - 1][:3]} {day.year}"
+
+
 def span(value: Span) -> str:
     """A number, a range or an open number: "6", "8–10", "5+", "max"."""
     if value.high is None:
@@ -226,13 +231,9 @@ def status(participation: str) -> str:
     return f"status: {participation}"
 
 
-def mark(version: str, printed: dt.date | None) -> str:
-    """The end of a footer: which text this is a print of, and when it was printed."""
-    return (
-        f"version {version}, printed {printed.day} {MONTHS[printed.month - 1][:3]} {printed.year}"
-        if printed
-        else f"version {version}"
-    )
+def mark(version: str, day: dt.date | None) -> str:
+    """The end of a footer: which version this is, and the day it was first printed."""
+    return f"version {version}" + (f" of {brief_date(day)}" if day else "")
 
 
 def letter(place: int) -> str:

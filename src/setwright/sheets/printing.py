@@ -1,0 +1,72 @@
+"""One print: every file that is asked for, each written whole, and the small file that remembers it."""
+
+import datetime as dt
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from pathlib import Path
+
+from setwright.checked import Checked
+from setwright.files import write_whole
+from setwright.sheets.editions import Edition, last_print, record_of, this_print
+from setwright.sheets.html import pages_html, sheet_html
+from setwright.sheets.kinds import Kind, NothingToPrint, Paper, asked
+from setwright.sheets.names import sheet_name
+
+
+@dataclass(frozen=True, slots=True)
+class Order:
+    """What is to be printed: a kind or "all", the paper, the folder.
+
+    ``apart``: one file a sheet, to hand out one by one. ``pdf``: a PDF beside each HTML file.
+    """
+
+    kind: str
+    paper: Paper
+    out: Path
+    apart: bool = False
+    pdf: bool = False
+
+
+def print_sheets(
+    checked: Checked, order: Order, today: dt.date, tell: Callable[[str], None] | None = None
+) -> Iterator[str]:
+    """Write the files of an order; a line for each as soon as it stands.
+
+    ``tell`` hears how far a PDF is.
+
+    Raises: CannotRun; NothingToPrint when a kind is asked for by name and the plan gives none.
+    """
+    page: list[str] = []
+    to_pdf = None
+    if order.pdf:
+        from setwright.sheets.pdf import printer  # noqa: PLC0415 - WeasyPrint is slow to load
+
+        to_pdf = printer((lambda number: tell(f"{page[-1]}: page {number}")) if tell else None)
+    record = record_of(checked, order.out)
+    kept = this_print(checked, last_print(record), today)
+    for kind, paper in asked(order.kind, order.paper):
+        try:
+            for name, html in _files(checked, kind, paper, kept.edition, apart=order.apart):
+                target = order.out / name
+                write_whole(target, html)
+                yield f"{target}  ({kind}, {paper})"
+                if to_pdf:
+                    target = target.with_suffix(".pdf")
+                    page.append(target.name)
+                    write_whole(target, to_pdf(html))
+                    yield f"{target}  ({kind}, {paper})"
+        except NothingToPrint as none:
+            if order.kind != "all":
+                raise NothingToPrint(f"no {kind} sheet: {none}") from None
+            yield f"no {kind} sheet: {none}"
+    write_whole(record, kept.model_dump_json(indent=1) + "\n")
+
+
+def _files(
+    checked: Checked, kind: Kind, paper: Paper, edition: Edition, *, apart: bool
+) -> Iterator[tuple[str, str]]:
+    """The name of each file and its HTML."""
+    if apart:
+        yield from pages_html(checked, kind, paper, edition)
+    else:
+        yield sheet_name(checked, kind, paper), sheet_html(checked, kind, paper, edition=edition)
