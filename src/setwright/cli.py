@@ -299,6 +299,7 @@ def sheet(
     apart: Annotated[
         bool, typer.Option("--apart", help="One file a sheet, to send to each athlete.")
     ] = False,
+    csv: Annotated[bool, typer.Option("--csv", help="Also the week as a table for spreadsheets.")] = False,
 ) -> None:
     """Write the sheets of a plan as HTML files to print: session sheets and the week overview."""
     import datetime as dt
@@ -320,7 +321,7 @@ def sheet(
         if checked.week is not None and (held := "; ".join(left_out(checked.week))):
             _stop(f"no session is in force, so no sheet is written: {held}")
         _stop(f"{file}: there is no training in week {number}, so nothing to print")
-    order = Order(kind, paper, out, apart=apart, pdf=pdf)
+    order = Order(kind, paper, out, apart=apart, pdf=pdf, csv=csv)
     today = dt.date.today()  # noqa: DTZ011 - the coach's own date
     try:
         for line in print_sheets(checked, order, today, _progress if sys.stderr.isatty() else None):

@@ -59,7 +59,7 @@ def apart(browser: Browser, html: str, other: str, folder: Path) -> list[float]:
     file = folder / "sheet.html"
     file.write_text(other, encoding="utf-8")
     browser.open(file)
-    ours, theirs = ink(printer()(html)), ink(browser.pdf())
+    ours, theirs = ink(printer()(html, "")), ink(browser.pdf())
     assert [page.shape for page in ours] == [page.shape for page in theirs]
     return [float((abs(one - two) > INK).mean()) for one, two in zip(ours, theirs, strict=True)]
 

@@ -20,11 +20,11 @@ from tests.pages.__main__ import PRINTED
 from tests.pages.plans import AWKWARD, LONG, NO_CHEST, check
 
 NO_FONTS = """<?xml version="1.0"?><fontconfig><cachedir>{folder}</cachedir>{folders}</fontconfig>"""
-PRINT_ONE = "from setwright.sheets.pdf import printer; printer()('<p>one</p>')"
+PRINT_ONE = "from setwright.sheets.pdf import printer; printer()('<p>one</p>', '')"
 
 
 def document(html: str) -> pypdfium2.PdfDocument:
-    return pypdfium2.PdfDocument(printer()(html))
+    return pypdfium2.PdfDocument(printer()(html, ""))
 
 
 def texts(pdf: pypdfium2.PdfDocument) -> list[str]:
@@ -103,7 +103,7 @@ import hashlib
 from setwright.sheets import sheet_html
 from setwright.sheets.pdf import printer
 from tests.pages.plans import NO_CHEST, check
-print(hashlib.sha256(printer()(sheet_html(check(NO_CHEST), "week", "a4"))).hexdigest())
+print(hashlib.sha256(printer()(sheet_html(check(NO_CHEST), "week", "a4"), "")).hexdigest())
 """
     seen = {
         subprocess.run(
@@ -134,9 +134,11 @@ def test_nothing_is_fetched(tmp_path: Path) -> None:
 
 
 def test_pages_are_told_as_they_are_begun() -> None:
-    told: list[int] = []
-    printer(told.append)(sheet_html(check(LONG), "session", "a4"))
-    assert told == [1, 2]
+    told: list[str] = []
+    printer(told.append)(sheet_html(check(LONG), "session", "a4"), "long.pdf")
+    assert told == ["long.pdf: page 1", "long.pdf: page 2"]
+    printer()(sheet_html(check(NO_CHEST), "session", "a4"), "off.pdf")
+    assert len(told) == 2
 
 
 def test_a_pdf_lies_beside_each_page(tmp_path: Path) -> None:

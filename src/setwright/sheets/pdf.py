@@ -31,11 +31,24 @@ VARIANT: Final = "pdf/ua-1"
 
 _PAGE: Final = re.compile(r"Creating layout - Page (\d+)")
 
-Printer = Callable[[str], bytes]
+Tell = Callable[[str], None]
 
 
-def printer(tell: Callable[[int], None] | None = None) -> Printer:
-    """What makes a PDF of a sheet's HTML. ``tell`` hears the number of each page when it is begun.
+class _Pages(logging.Handler):
+    """Passes on which page of which file WeasyPrint says it begins."""
+
+    def __init__(self, tell: Tell) -> None:
+        super().__init__()
+        self.tell, self.name_of_file = tell, ""
+
+    def emit(self, record: logging.LogRecord) -> None:
+        page = _PAGE.search(record.getMessage())
+        if page:
+            self.tell(f"{self.name_of_file}: page {page[1]}")
+
+
+def printer(tell: Tell | None = None) -> Callable[[str, str], bytes]:
+    """What makes a PDF of a sheet's HTML and the name of its file. ``tell`` hears of each page it begins.
 
     Raises: CannotRun, in one sentence, where the package, a system library or a font is missing.
     """
@@ -54,14 +67,18 @@ def printer(tell: Callable[[int], None] | None = None) -> Printer:
                 f"a PDF needs the font {families[0]} (or {' or '.join(families[1:])}): on Debian and Ubuntu "
                 f"type  apt install {package}"
             )
-    if tell:
-        _listen(tell)
+    pages = _Pages(tell) if tell else None
+    progress = logging.getLogger("weasyprint.progress")
+    progress.handlers[:] = [pages or logging.NullHandler()]
+    progress.setLevel(logging.INFO if tell else logging.WARNING)
     fetcher = weasyprint.urls.URLFetcher(allowed_protocols=("data",))
 
-    def print_one(html: str) -> bytes:
+    def print_one(html: str, name_of_file: str) -> bytes:
+        if pages:
+            pages.name_of_file = name_of_file
         page = weasyprint.HTML(string=html, url_fetcher=fetcher)
-        name = hashlib.sha256(html.encode("utf-8", "surrogatepass")).digest()[:16]
-        made: bytes = page.write_pdf(pdf_variant=VARIANT, pdf_tags=True, pdf_identifier=name)
+        identifier = hashlib.sha256(html.encode("utf-8", "surrogatepass")).digest()[:16]
+        made: bytes = page.write_pdf(pdf_variant=VARIANT, pdf_tags=True, pdf_identifier=identifier)
         return made
 
     return print_one
@@ -82,17 +99,3 @@ def _installed(family: str, ffi: Any, fontconfig: Any) -> bool:
     if match == ffi.NULL or fontconfig.FcPatternGetString(match, b"family", 0, found):
         return False
     return bytes(ffi.string(found[0])).decode("utf-8", "replace") == family
-
-
-def _listen(tell: Callable[[int], None]) -> None:
-    """Pass on the number of each page that WeasyPrint says it begins."""
-
-    class Pages(logging.Handler):
-        def emit(self, record: logging.LogRecord) -> None:
-            page = _PAGE.search(record.getMessage())
-            if page:
-                tell(int(page[1]))
-
-    progress = logging.getLogger("weasyprint.progress")
-    progress.setLevel(logging.INFO)
-    progress.handlers[:] = [Pages()]

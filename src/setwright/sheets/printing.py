@@ -10,14 +10,16 @@ from setwright.files import write_whole
 from setwright.sheets.editions import Edition, last_print, record_of, this_print
 from setwright.sheets.html import pages_html, sheet_html
 from setwright.sheets.kinds import Kind, NothingToPrint, Paper, asked
-from setwright.sheets.names import sheet_name
+from setwright.sheets.names import sheet_name, stem
+from setwright.sheets.table import plan_csv
 
 
 @dataclass(frozen=True, slots=True)
 class Order:
     """What is to be printed: a kind or "all", the paper, the folder.
 
-    ``apart``: one file a sheet, to hand out one by one. ``pdf``: a PDF beside each HTML file.
+    ``apart``: one file a sheet, to hand out one by one. ``pdf``: a PDF beside each HTML file. ``csv``: the
+    week as a table for spreadsheets too.
     """
 
     kind: str
@@ -25,6 +27,7 @@ class Order:
     out: Path
     apart: bool = False
     pdf: bool = False
+    csv: bool = False
 
 
 def print_sheets(
@@ -36,12 +39,7 @@ def print_sheets(
 
     Raises: CannotRun; NothingToPrint when a kind is asked for by name and the plan gives none.
     """
-    page: list[str] = []
-    to_pdf = None
-    if order.pdf:
-        from setwright.sheets.pdf import printer  # noqa: PLC0415 - WeasyPrint is slow to load
-
-        to_pdf = printer((lambda number: tell(f"{page[-1]}: page {number}")) if tell else None)
+    to_pdf = _pdf_printer(tell) if order.pdf else None
     record = record_of(checked, order.out)
     kept = this_print(checked, last_print(record), today)
     for kind, paper in asked(order.kind, order.paper):
@@ -52,14 +50,23 @@ def print_sheets(
                 yield f"{target}  ({kind}, {paper})"
                 if to_pdf:
                     target = target.with_suffix(".pdf")
-                    page.append(target.name)
-                    write_whole(target, to_pdf(html))
+                    write_whole(target, to_pdf(html, target.name))
                     yield f"{target}  ({kind}, {paper})"
         except NothingToPrint as none:
             if order.kind != "all":
                 raise NothingToPrint(f"no {kind} sheet: {none}") from None
             yield f"no {kind} sheet: {none}"
+    if order.csv:
+        target = order.out / f"{stem(checked)}-table.csv"
+        write_whole(target, plan_csv(checked))
+        yield f"{target}  (table)"
     write_whole(record, kept.model_dump_json(indent=1) + "\n")
+
+
+def _pdf_printer(tell: Callable[[str], None] | None) -> Callable[[str, str], bytes]:
+    from setwright.sheets.pdf import printer  # noqa: PLC0415 - WeasyPrint is slow to load
+
+    return printer(tell)
 
 
 def _files(
