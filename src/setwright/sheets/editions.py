@@ -18,8 +18,10 @@ from setwright.reading.frozen import Frozen
 from setwright.sheets import change_words, words
 from setwright.sheets.changes import KeptSheet, changes, kept
 from setwright.sheets.kinds import KINDS
+from setwright.sheets.logo import letterhead
 from setwright.sheets.names import stem
 from setwright.sheets.sessions import session_sheets
+from setwright.sheets.style import in_its_style
 
 MARK_LENGTH: Final = 6
 """Characters of the version mark (choice: short enough to read out)."""
@@ -61,10 +63,16 @@ class LastPrint(Frozen):
         return Edition(self.mark, self.day, self.since, self.changes)
 
 
+@in_its_style
 def version_mark(checked: Checked) -> str:
-    """The first characters of the SHA-256 of all that every kind of sheet says: equal for equal paper."""
+    """The first characters of the SHA-256 of all that every kind of sheet says: equal for equal paper.
+
+    Raises: CannotRun when the plan's logo can't be used.
+    """
     pages = [(kind.name, kind.pages(checked, "")) for kind in KINDS.values()]
-    return hashlib.sha256(repr(pages).encode("utf-8", "surrogatepass")).hexdigest()[:MARK_LENGTH]
+    return hashlib.sha256(repr((letterhead(checked), pages)).encode("utf-8", "surrogatepass")).hexdigest()[
+        :MARK_LENGTH
+    ]
 
 
 def record_of(checked: Checked, out: Path) -> Path:
@@ -88,6 +96,7 @@ def last_print(path: Path) -> LastPrint | None:
         ) from None
 
 
+@in_its_style
 def this_print(checked: Checked, last: LastPrint | None, today: dt.date) -> LastPrint:
     """What to print and keep now: the same as last time where no sheet says anything else.
 

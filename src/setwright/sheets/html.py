@@ -1,7 +1,6 @@
 """Sheets as one self-contained HTML file each: inline style and drawings, no script, nothing fetched."""
 
 import datetime as dt
-from collections.abc import Iterator
 from functools import cache
 from typing import Any, Final
 
@@ -9,19 +8,21 @@ from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 
 from setwright.checked import Checked
-from setwright.model.plan import Week
 from setwright.sheets import words
 from setwright.sheets.change_words import changed_since
 from setwright.sheets.editions import Edition, version_mark
 from setwright.sheets.figures import fibre_svg, line_sign_svg, swatch_svg
 from setwright.sheets.kinds import KINDS, SIZES, Kind, NothingToPrint, Paper
+from setwright.sheets.logo import letterhead
 from setwright.sheets.names import page_name
 from setwright.sheets.overview import PICTURES
+from setwright.sheets.style import in_its_style
 
 SWATCH_WIDTHS: Final[dict[Paper, float]] = {"a4": 11.0, "letter": 7.0}
 """Width of a swatch in mm (choice: Letter is 18 mm narrower across)."""
 
 
+@in_its_style
 def sheet_html(
     checked: Checked,
     kind: Kind,
@@ -35,22 +36,27 @@ def sheet_html(
     ``edition``: version and date in the footers, and what changed; worked out where it is left out, with
     the date ``printed`` or none. The same plan, kind, paper and edition give the same bytes.
 
-    Raises: ValueError when nothing of the plan could be read; NothingToPrint when it gives no such sheet.
+    Raises: ValueError when nothing of the plan could be read; NothingToPrint when it gives no such sheet;
+    CannotRun when its logo can't be used.
     """
-    week = _week(checked)
+    if checked.week is None:
+        raise ValueError(f"{checked.file}: there is no plan to print")
     edition = edition or Edition(version_mark(checked), printed)
-    return _page(kind, paper, week, sheets_of(checked, kind, edition), edition)
+    return _page(checked, kind, paper, sheets_of(checked, kind, edition), edition)
 
 
-def pages_html(checked: Checked, kind: Kind, paper: Paper, edition: Edition) -> Iterator[tuple[str, str]]:
+@in_its_style
+def pages_html(checked: Checked, kind: Kind, paper: Paper, edition: Edition) -> list[tuple[str, str]]:
     """A whole HTML file for each sheet of a kind, in print order: the file's name and what it holds.
 
     Raises: as ``sheet_html``.
     """
-    week, sheets = _week(checked), sheets_of(checked, kind, edition)
-    for number, sheet in enumerate(sheets, start=1):
-        name = page_name(checked, kind, paper, sheet, f"{number:0{max(2, len(str(len(sheets))))}}")
-        yield name, _page(kind, paper, week, (sheet,), edition)
+    sheets = sheets_of(checked, kind, edition)
+    places = [f"{number:0{max(2, len(str(len(sheets))))}}" for number in range(1, len(sheets) + 1)]
+    return [
+        (page_name(checked, kind, paper, sheet, place), _page(checked, kind, paper, (sheet,), edition))
+        for place, sheet in zip(places, sheets, strict=True)
+    ]
 
 
 def sheets_of(checked: Checked, kind: Kind, edition: Edition) -> tuple[Any, ...]:
@@ -61,13 +67,7 @@ def sheets_of(checked: Checked, kind: Kind, edition: Edition) -> tuple[Any, ...]
     return sheets
 
 
-def _week(checked: Checked) -> Week:
-    if checked.week is None:
-        raise ValueError(f"{checked.file}: there is no plan to print")
-    return checked.week
-
-
-def _page(kind: Kind, paper: Paper, week: Week, sheets: tuple[Any, ...], edition: Edition) -> str:
+def _page(checked: Checked, kind: Kind, paper: Paper, sheets: tuple[Any, ...], edition: Edition) -> str:
     form = KINDS[kind]
     short, long = SIZES[paper]
     across, down = (short, long) if form.upright else (long, short)
@@ -76,7 +76,8 @@ def _page(kind: Kind, paper: Paper, week: Week, sheets: tuple[Any, ...], edition
         .get_template(f"{kind}.html.j2")
         .render(
             form=form,
-            week=week,
+            week=checked.week,
+            own=letterhead(checked),
             sheets=sheets,
             words=words,
             across=across,

@@ -8,6 +8,7 @@ from typing import Final
 from setwright.checked import Checked
 from setwright.library.table import library
 from setwright.sheets.sessions import session_sheets
+from setwright.sheets.style import in_its_style, stationery_of
 from setwright.sheets.view import Block, Line, SessionSheet
 
 HEADS: Final = (
@@ -23,13 +24,16 @@ FORMULA: Final = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "�
 """What may begin a formula in a spreadsheet (OWASP, "CSV Injection"; the wide signs count in some)."""
 
 
+@in_its_style
 def plan_csv(checked: Checked) -> str:
     """The session sheets of a plan as CSV (RFC 4180, with a byte-order mark); the heads alone without any.
 
-    A cell that a spreadsheet would take for a formula starts with an apostrophe instead.
+    Where decimals have a comma, semicolons part the cells, as spreadsheets there expect. A cell that a
+    spreadsheet would take for a formula starts with an apostrophe instead.
     """
     text = io.StringIO()
-    writer = csv.writer(text, lineterminator="\r\n")
+    comma = stationery_of(checked).decimals == "comma"
+    writer = csv.writer(text, delimiter=";" if comma else ",", lineterminator="\r\n")
     writer.writerow(HEADS)
     sheets = session_sheets(checked.week, "", checked.table or library()) if checked.week else ()
     for sheet in sheets:
