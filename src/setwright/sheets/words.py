@@ -12,7 +12,9 @@ from setwright.reading.dose import Amount, Rest, Span, Tempo
 from setwright.sheets.style import IN_FORCE
 
 COLUMNS: Final = ("number", "do", "load", "write reps done, one box a set", "changed to")
+CHANGED_BOX: Final = "box for what it was changed to"
 NAME: Final = "Name"
+PAGE: Final = ("page ", " of ")
 NEXT_TIME: Final = "Next time:"
 SHORT_OF_TIME: Final = "Short of time?"
 INTERRUPTED: Final = "Interrupted?"
@@ -179,6 +181,11 @@ def tempo(value: Tempo) -> str:
     if value.held_s is not None:
         phrases.append(f"{number(value.held_s)} s {value.held_at}")
     return ", ".join(phrases)
+
+
+def boxes(count: int) -> str:
+    """What a row of boxes is, for who can't see them."""
+    return "1 box to write in" if count == 1 else f"{count} boxes to write in"
 
 
 def days_to_match(days: int) -> str:
