@@ -43,7 +43,10 @@ def which_max(week: Week, table: Library) -> tuple[Finding, ...]:
     on_file = f"{', '.join(some)} and {last}"
     message = f"{first.item.name} at {first.percent}: {first.athlete.name} has {on_file} on file; of which?"
     top = f"`percent of: {some[0]}` or `percent of: {last}`"
-    change = f'write "{first.percent} of {last}", or put {top} at the top'
+    line = first.item.dose.text if first.item.dose else ""
+    dose = line if first.percent in line and line.count("%") == 1 else first.percent
+    ways = (f'"{dose.replace(first.percent, f"{first.percent} of {kind}", 1)}"' for kind in first.kinds)
+    change = f"write {' or '.join(ways)}, or put {top} at the top"
     seen = tuple(Seen(f"{one.item.name} at {one.percent}", one.item.place.line) for one in others)
     return (WHICH_MAX.at(first.item.place, message, change, seen=seen),)
 

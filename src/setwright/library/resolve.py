@@ -16,8 +16,9 @@ from setwright.model.weekly import DoneBefore
 from setwright.places import Place
 from setwright.reading import fitting
 from setwright.reading import key_rules as rules
-from setwright.reading.dose import Dose, SetGroup, Sides
+from setwright.reading.dose import Dose, SetGroup, SetWork, Sides
 from setwright.reading.habits import Habits
+from setwright.reading.tied import tied
 
 
 def resolve(
@@ -106,6 +107,8 @@ class _Resolver:
         )
         self.findings += (replace(finding, where=where) for finding in asked)
         dose = item.dose if asked else self._with_sides(item.dose, movement["sides"])
+        if movement["load_write"] == "each dumbbell":
+            dose = _in_each_hand(dose)
         return item.model_copy(update={"dose": dose})
 
     def _key(self, name: str, place: Place, where: str) -> str | None:
@@ -117,6 +120,8 @@ class _Resolver:
                 place, f'"{name}" names several movements', match.ask.rstrip("."), where
             )
             self.findings.append(finding)
+        elif match.key is None and (knot := tied(name, place)):
+            self.findings.append(replace(knot, where=where))
         elif match.key is None:
             write = " or ".join(f"`{near}`" for near in match.nearest)
             change = f"write {write}" if write else "write a name from the list that `setwright move` prints"
@@ -132,6 +137,26 @@ class _Resolver:
         sides = Sides(kind=kind, word="side" if kind == "each" else "in all")
         groups = tuple(_sided(group, sides) for group in dose.groups)
         return dose.model_copy(update={"groups": groups})
+
+
+def _in_each_hand(dose: Dose) -> Dose:
+    """The dose with every plain mass as the mass of one of two dumbbells."""
+    groups = tuple(
+        group.model_copy(
+            update={
+                "works": tuple(map(_both_hands, group.works)),
+                "last": None if group.last is None else _both_hands(group.last),
+            }
+        )
+        for group in dose.groups
+    )
+    return dose.model_copy(update={"groups": groups})
+
+
+def _both_hands(work: SetWork) -> SetWork:
+    if work.load is None or work.load.kind != "mass":
+        return work
+    return work.model_copy(update={"load": work.load.model_copy(update={"hands": 2})})
 
 
 def _with_lines(item: Item, resolved: Callable[[Item], Item]) -> tuple[Instead, ...]:

@@ -135,6 +135,8 @@ def bare(cursor: Cursor, value: Numeric) -> Load:
 
     Raises: Unclear when it may be an effort, or the file has no unit.
     """
+    if cursor.text == "_":
+        raise Unread(cursor.token)
     typed = f"{value.low:g}" if value.low == value.high else f"{value.low:g}-{value.high:g}"
     if value.low <= MOST_BARE_EFFORT:
         raise cursor.ask(ask.RPE_OR_LOAD, value.start, number=typed, unit=cursor.habits.unit or "kg")
