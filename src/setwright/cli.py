@@ -290,8 +290,13 @@ def move(
 @app.command(epilog="Example:  setwright sheet week-3.yaml --paper letter --out prints")
 def sheet(
     file: PlanFile,
-    kind: Annotated[Literal["all", "session", "week"], typer.Option(help="Which sheets.")] = "all",
-    paper: Annotated[Literal["a4", "letter"], typer.Option(help="The paper they are printed on.")] = "a4",
+    kind: Annotated[
+        Literal["all", "week", "session", "rack", "board", "station", "log", "home"],
+        typer.Option(help="Which sheets."),
+    ] = "all",
+    paper: Annotated[
+        Literal["a4", "letter", "a3"], typer.Option(help="The paper they are printed on; a3 for the board.")
+    ] = "a4",
     *,
     out: Annotated[Path, typer.Option(metavar="FOLDER", help="Where the files go.")] = Path("sheets"),
     week: Week = None,
@@ -307,8 +312,12 @@ def sheet(
     from setwright.files import CannotRun
     from setwright.findings import Level
     from setwright.report import terminal
-    from setwright.sheets import NothingToPrint, Order, print_sheets
+    from setwright.sheets import NothingToPrint, Order, WrongPaper, asked, print_sheets
 
+    try:
+        wanted = asked(kind, paper)
+    except WrongPaper as stop:
+        _stop(str(stop))
     checked = _checked(file, only_plans=True)
     if any(f.level is Level.error for f in checked.findings):
         typer.echo(terminal.text(checked, colour=_in_colour()), nl=False)
@@ -321,7 +330,7 @@ def sheet(
         if checked.week is not None and (held := "; ".join(left_out(checked.week))):
             _stop(f"no session is in force, so no sheet is written: {held}")
         _stop(f"{file}: there is no training in week {number}, so nothing to print")
-    order = Order(kind, paper, out, apart=apart, pdf=pdf, csv=csv)
+    order = Order(wanted, out, apart=apart, pdf=pdf, csv=csv)
     today = dt.date.today()  # noqa: DTZ011 - the coach's own date
     try:
         for line in print_sheets(checked, order, today, _progress if sys.stderr.isatty() else None):

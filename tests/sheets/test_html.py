@@ -13,7 +13,7 @@ from setwright.places import Source
 from setwright.sheets import sheet_html
 from setwright.sheets.html import css_text
 from setwright.sheets.kinds import KINDS, SIZES, Kind, Paper
-from tests.pages.plans import AWKWARD, NO_CHEST, check
+from tests.pages.plans import AWKWARD, CLUB, check
 
 PAPERS = [(kind, paper) for kind in KINDS for paper in KINDS[kind].papers]
 
@@ -35,11 +35,11 @@ class Tags(HTMLParser):
 
 @pytest.mark.parametrize(("kind", "paper"), PAPERS)
 def test_a_file_stands_alone_and_says_what_it_is(kind: Kind, paper: Paper) -> None:
-    page = sheet_html(check(NO_CHEST), kind, paper)
+    page = sheet_html(check(CLUB), kind, paper)
     tags = Tags(page)
     assert tags.named("html") == [{"lang": "en"}]
     assert {"charset": "utf-8"} in tags.named("meta")
-    assert page.count("<title>Off week: ") == 1
+    assert page.count("<title>Club evening: ") == 1
     assert not tags.named("script", "link", "img", "iframe", "object", "base")
     assert "url(" not in re.sub(r"url\(#", "", page)
     assert all(attributes.get("scope") for attributes in tags.named("th"))
@@ -54,7 +54,7 @@ def test_a_file_stands_alone_and_says_what_it_is(kind: Kind, paper: Paper) -> No
 @pytest.mark.parametrize(("kind", "paper"), PAPERS)
 def test_the_same_plan_is_the_same_bytes(kind: Kind, paper: Paper) -> None:
     day = dt.date(2027, 11, 14)
-    pages = {sheet_html(check(NO_CHEST), kind, paper, day) for _ in range(2)}
+    pages = {sheet_html(check(CLUB), kind, paper, day) for _ in range(2)}
     assert len(pages) == 1
     assert css_text("of 14 Nov 2027")[1:-1] in pages.pop()
 

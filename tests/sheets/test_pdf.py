@@ -14,7 +14,7 @@ import pytest
 import weasyprint
 
 from setwright.files import CannotRun
-from setwright.sheets import Order, print_sheets, sheet_html
+from setwright.sheets import Order, asked, print_sheets, sheet_html
 from setwright.sheets.pdf import NO_LIBRARY, NO_PACKAGE, VARIANT, printer
 from tests.pages.__main__ import PRINTED
 from tests.pages.plans import AWKWARD, LONG, NO_CHEST, check
@@ -143,7 +143,9 @@ def test_pages_are_told_as_they_are_begun() -> None:
 
 def test_a_pdf_lies_beside_each_page(tmp_path: Path) -> None:
     told: list[str] = []
-    lines = list(print_sheets(check(NO_CHEST), Order("week", "a4", tmp_path, pdf=True), PRINTED, told.append))
+    lines = list(
+        print_sheets(check(NO_CHEST), Order(asked("week", "a4"), tmp_path, pdf=True), PRINTED, told.append)
+    )
     assert [line.split("/")[-1] for line in lines] == [
         "off-week-1-week-a4.html  (week, a4)", "off-week-1-week-a4.pdf  (week, a4)",
     ]  # fmt: skip
@@ -154,7 +156,7 @@ def test_a_pdf_lies_beside_each_page(tmp_path: Path) -> None:
 def test_without_the_package(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
     monkeypatch.setitem(sys.modules, "weasyprint", None)
     with pytest.raises(CannotRun) as stop:
-        list(print_sheets(check(NO_CHEST), Order("all", "a4", tmp_path, pdf=True), PRINTED))
+        list(print_sheets(check(NO_CHEST), Order(asked("all", "a4"), tmp_path, pdf=True), PRINTED))
     assert str(stop.value) == NO_PACKAGE
     assert not list(tmp_path.iterdir())
 

@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from setwright.checked import Checked
 from setwright.places import Source
-from setwright.sheets import Order, print_sheets
+from setwright.sheets import Order, asked, print_sheets
 from setwright.sheets.table import FORMULA, HEADS, harmless, plan_csv
 from tests.pages.__main__ import PRINTED
 from tests.pages.plans import AWKWARD, CIRCUIT, LONG, check
@@ -84,6 +84,6 @@ def test_without_a_plan_there_are_the_heads() -> None:
 
 
 def test_it_lies_beside_the_sheets(tmp_path: Path) -> None:
-    lines = list(print_sheets(check(LONG), Order("week", "a4", tmp_path, csv=True), PRINTED))
+    lines = list(print_sheets(check(LONG), Order(asked("week", "a4"), tmp_path, csv=True), PRINTED))
     assert lines[-1] == f"{tmp_path / 'long-evening-table.csv'}  (table)"
     assert (tmp_path / "long-evening-table.csv").read_bytes().startswith(b"\xef\xbb\xbfday,session,athlete")

@@ -9,8 +9,16 @@ know the last print, ``pdf`` makes PDFs.
 """
 
 from setwright.sheets.html import sheet_html
-from setwright.sheets.kinds import NothingToPrint, asked
+from setwright.sheets.kinds import NothingToPrint, WrongPaper, asked
 from setwright.sheets.names import sheet_name
 from setwright.sheets.printing import Order, print_sheets
 
-__all__ = ["NothingToPrint", "Order", "asked", "print_sheets", "sheet_html", "sheet_name"]
+__all__ = [
+    "NothingToPrint",
+    "Order",
+    "WrongPaper",
+    "asked",
+    "print_sheets",
+    "sheet_html",
+    "sheet_name",
+]

@@ -70,25 +70,30 @@ def blocks(work: Iterable[Item | Group], athlete: Known, writer: Writer) -> tupl
     ``athlete``: a person's name with the groups they belong to, None for everybody. What is not for
     that person is left out.
     """
-    return tuple(_numbered(work, athlete, writer))
+    return tuple(_written(work, athlete, writer))
 
 
-def _numbered(work: Iterable[Item | Group], athlete: Known, writer: Writer) -> Iterator[Block]:
+def numbered(entry: Item | Group, number: int, athlete: Known) -> list[tuple[str, Item]]:
+    """The lines of one entry as this person does it, with their numbers: "2", or "2a", "2b" in a group."""
+    if not meant(entry, athlete):
+        return []
+    if isinstance(entry, Item):
+        return [(str(number), line) for line in lines_of(entry, athlete)]
+    return [
+        (f"{number}{letter(place)}", line)
+        for place, item in enumerate(entry.items)
+        if meant(item, athlete)
+        for line in lines_of(item, athlete)
+    ]
+
+
+def _written(work: Iterable[Item | Group], athlete: Known, writer: Writer) -> Iterator[Block]:
     for number, entry in enumerate(work, start=1):
-        if not meant(entry, athlete):
-            continue
-        if isinstance(entry, Item):
-            lines = lines_of(entry, athlete)
-            yield Block(tuple(_line(line, str(number), writer, athlete) for line in lines))
-            continue
-        members = [
-            (f"{number}{letter(place)}", line)
-            for place, item in enumerate(entry.items)
-            if meant(item, athlete)
-            for line in lines_of(item, athlete)
-        ]
-        if members:
+        members = numbered(entry, number, athlete)
+        if isinstance(entry, Group) and members:
             yield _group_block(entry, members, writer, athlete)
+        elif members:
+            yield Block(tuple(line_words(item, label, writer, athlete) for label, item in members))
 
 
 def _group_block(group: Group, members: list[tuple[str, Item]], writer: Writer, athlete: Known) -> Block:
@@ -97,7 +102,7 @@ def _group_block(group: Group, members: list[tuple[str, Item]], writer: Writer, 
     if load:
         heading += f"; {load.large} {load.small}".rstrip()
     return Block(
-        lines=tuple(_line(item, number, writer, athlete, group) for number, item in members),
+        lines=tuple(line_words(item, number, writer, athlete, group) for number, item in members),
         heading=typeset(heading),
         remarks=_remarks(group, athlete),
         next_time=group.next.text if group.next else None,
@@ -105,7 +110,8 @@ def _group_block(group: Group, members: list[tuple[str, Item]], writer: Writer, 
     )
 
 
-def _line(item: Item, number: str, writer: Writer, athlete: Known, group: Group | None = None) -> Line:
+def line_words(item: Item, number: str, writer: Writer, athlete: Known, group: Group | None = None) -> Line:
+    """One line as it is printed for this person."""
     dose = item.dose
     own = own_load(item, athlete)
     shared_load = group is not None and group.load is not None and own is None
@@ -124,14 +130,14 @@ def _line(item: Item, number: str, writer: Writer, athlete: Known, group: Group 
 
 def dose_text(item: Item, group: Group | None) -> str:
     """The dose of a line as it is set on paper: "4 × 6–8, 2 left"; in rounds against the clock, one round."""
-    dose = _over_rounds(item, group)
+    dose = over_rounds(item, group)
     if dose is None or not dose.groups:
         return ""
     text = typeset(dose_short(dose))
     return text.removeprefix("1 × ") if group and _open_ended(group) else text
 
 
-def _over_rounds(item: Item, group: Group | None) -> Dose | None:
+def over_rounds(item: Item, group: Group | None) -> Dose | None:
     """The dose of a member as it is done over all rounds of its group; any other dose as written."""
     if group is None or not (group.rounds or group.each_s):
         return item.dose
@@ -162,7 +168,7 @@ def _open_ended(group: Group) -> bool:
 def _boxes(item: Item, group: Group | None) -> tuple[Box, ...]:
     if group and _open_ended(group):
         return ()
-    dose = _over_rounds(item, group)
+    dose = over_rounds(item, group)
     return boxes(dose) if dose else ()
 
 

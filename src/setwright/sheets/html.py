@@ -8,17 +8,18 @@ from jinja2 import Environment, PackageLoader, StrictUndefined
 from markupsafe import Markup
 
 from setwright.checked import Checked
-from setwright.sheets import words
+from setwright.model.plan import DAYS
+from setwright.sheets import board, card_words, words
 from setwright.sheets.change_words import changed_since
 from setwright.sheets.editions import Edition, version_mark
-from setwright.sheets.figures import fibre_svg, line_sign_svg, swatch_svg
+from setwright.sheets.figures import PLAIN, fibre_svg, line_sign_svg, swatch_svg
 from setwright.sheets.kinds import KINDS, SIZES, Kind, NothingToPrint, Paper
 from setwright.sheets.logo import letterhead
 from setwright.sheets.names import page_name
 from setwright.sheets.overview import PICTURES
 from setwright.sheets.style import in_its_style
 
-SWATCH_WIDTHS: Final[dict[Paper, float]] = {"a4": 11.0, "letter": 7.0}
+SWATCH_WIDTHS: Final[dict[Paper, float]] = {"a4": 11.0, "letter": 7.0, "a3": 11.0}
 """Width of a swatch in mm (choice: Letter is 18 mm narrower across)."""
 
 
@@ -78,6 +79,7 @@ def _page(checked: Checked, kind: Kind, paper: Paper, sheets: tuple[Any, ...], e
             form=form,
             week=checked.week,
             own=letterhead(checked),
+            paper=paper,
             sheets=sheets,
             words=words,
             across=across,
@@ -117,8 +119,12 @@ def _environment() -> Environment:
     environment.globals |= {
         "fibre": lambda key, name: _drawing(fibre_svg(key, "60", name)),
         "changed_since": changed_since,
+        "large_fibre": lambda key, name: _drawing(fibre_svg(key, "120", name, PLAIN)),
         "line_sign": lambda line: _drawing(line_sign_svg(line)),
         "places": PICTURES,
+        "plain": card_words,
+        "board": board,
+        "days": DAYS,
         "swatch": lambda tone, width: _drawing(swatch_svg(tone, width)),
     }
     return environment

@@ -7,14 +7,23 @@ from typing import Any, Final, Literal
 from setwright.checked import Checked
 from setwright.library.table import Library, library
 from setwright.model.plan import Week
+from setwright.sheets.board import boards
+from setwright.sheets.home import home_sheets
+from setwright.sheets.log import log_sheets
 from setwright.sheets.overview import week_sheet
+from setwright.sheets.rack import rack_cards
 from setwright.sheets.sessions import session_sheets
+from setwright.sheets.station import station_cards
 from setwright.sheets.view import WeekSheet
 
-Kind = Literal["week", "session"]
-Paper = Literal["a4", "letter"]
+Kind = Literal["week", "session", "rack", "board", "station", "log", "home"]
+Paper = Literal["a4", "letter", "a3"]
 
-SIZES: Final[Mapping[Paper, tuple[float, float]]] = {"a4": (210.0, 297.0), "letter": (215.9, 279.4)}
+SIZES: Final[Mapping[Paper, tuple[float, float]]] = {
+    "a4": (210.0, 297.0),
+    "letter": (215.9, 279.4),
+    "a3": (297.0, 420.0),
+}
 """Width and height of upright paper in mm (ISO 216; ANSI/ASME Y14.1)."""
 
 OFFICE: Final[tuple[Paper, ...]] = ("a4", "letter")
@@ -23,6 +32,10 @@ OFFICE: Final[tuple[Paper, ...]] = ("a4", "letter")
 
 class NothingToPrint(ValueError):
     """Raised for a kind that a plan holds nothing for; the text says what it would take."""
+
+
+class WrongPaper(ValueError):
+    """Raised for a paper that a kind doesn't come on; the text names those it comes on."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,6 +92,52 @@ _TABLE: Final = (
         pages=_by_week(session_sheets),
         nothing="there is nothing to do in it for anyone who trains",
     ),
+    SheetKind(
+        name="rack",
+        number=3,
+        title="rack cards",
+        upright=False,
+        readers="public",
+        pages=_by_week(rack_cards),
+        nothing="nothing in it is lifted with a bar",
+    ),
+    SheetKind(
+        name="board",
+        number=4,
+        title="wall board",
+        upright=False,
+        readers="public",
+        pages=_by_week(boards),
+        nothing="every session in it is done at home",
+        papers=(*OFFICE, "a3"),
+    ),
+    SheetKind(
+        name="station",
+        number=5,
+        title="station cards",
+        upright=True,
+        readers="public",
+        pages=_by_week(station_cards),
+        nothing="there is no circuit in it",
+    ),
+    SheetKind(
+        name="log",
+        number=6,
+        title="log sheets",
+        upright=False,
+        readers="public",
+        pages=_by_week(log_sheets),
+        nothing="there is nothing to do in the gym for anyone who trains",
+    ),
+    SheetKind(
+        name="home",
+        number=7,
+        title="home sheets",
+        upright=True,
+        readers="public",
+        pages=_by_week(home_sheets),
+        nothing="no session in it says `place: home`",
+    ),
 )
 
 KINDS: Final[Mapping[Kind, SheetKind]] = {kind.name: kind for kind in _TABLE}
@@ -86,5 +145,13 @@ KINDS: Final[Mapping[Kind, SheetKind]] = {kind.name: kind for kind in _TABLE}
 
 
 def asked(kind: str, paper: Paper) -> tuple[tuple[Kind, Paper], ...]:
-    """What to print, and on what, for the name of a kind, or for "all"."""
-    return tuple((name, paper) for name in KINDS if kind in ("all", name))
+    """What to print, and on what, for the name of a kind, or for "all" of them.
+
+    Of all kinds, those that don't come on ``paper`` are printed on A4. Raises: WrongPaper.
+    """
+    if kind == "all":
+        return tuple((one.name, paper if paper in one.papers else "a4") for one in _TABLE)
+    (one,) = (one for one in _TABLE if one.name == kind)
+    if paper not in one.papers:
+        raise WrongPaper(f"a {kind} sheet comes on {' or '.join(one.papers)}, not on {paper}")
+    return ((one.name, paper),)

@@ -9,21 +9,20 @@ from setwright.checked import Checked
 from setwright.files import write_whole
 from setwright.sheets.editions import Edition, last_print, record_of, this_print
 from setwright.sheets.html import pages_html, sheet_html
-from setwright.sheets.kinds import Kind, NothingToPrint, Paper, asked
+from setwright.sheets.kinds import Kind, NothingToPrint, Paper
 from setwright.sheets.names import sheet_name, stem
 from setwright.sheets.table import plan_csv
 
 
 @dataclass(frozen=True, slots=True)
 class Order:
-    """What is to be printed: a kind or "all", the paper, the folder.
+    """What is to be printed: kinds with their paper, and the folder.
 
     ``apart``: one file a sheet, to hand out one by one. ``pdf``: a PDF beside each HTML file. ``csv``: the
     week as a table for spreadsheets too.
     """
 
-    kind: str
-    paper: Paper
+    wanted: tuple[tuple[Kind, Paper], ...]
     out: Path
     apart: bool = False
     pdf: bool = False
@@ -37,12 +36,12 @@ def print_sheets(
 
     ``tell`` hears how far a PDF is.
 
-    Raises: CannotRun; NothingToPrint when a kind is asked for by name and the plan gives none.
+    Raises: CannotRun; NothingToPrint when one kind is wanted and the plan gives none.
     """
     to_pdf = _pdf_printer(tell) if order.pdf else None
     record = record_of(checked, order.out)
     kept = this_print(checked, last_print(record), today)
-    for kind, paper in asked(order.kind, order.paper):
+    for kind, paper in order.wanted:
         try:
             for name, html in _files(checked, kind, paper, kept.edition, apart=order.apart):
                 target = order.out / name
@@ -53,7 +52,7 @@ def print_sheets(
                     write_whole(target, to_pdf(html, target.name))
                     yield f"{target}  ({kind}, {paper})"
         except NothingToPrint as none:
-            if order.kind != "all":
+            if len(order.wanted) == 1:
                 raise NothingToPrint(f"no {kind} sheet: {none}") from None
             yield f"no {kind} sheet: {none}"
     if order.csv:
