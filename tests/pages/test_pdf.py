@@ -16,14 +16,17 @@ from tests.pages.__main__ import PRINTED
 from tests.pages.browser import Browser, installed
 from tests.pages.plans import CIRCUIT, LONG, check
 
-CELL = 20
-"""Side of the squares that are compared, in dots at 72 an inch: 7 mm, so a letter may shift a little."""
+DOTS = 2.5
+"""Dots a point at which pages are drawn (180 an inch: hairlines keep their ink)."""
 
-INK = 0.05
-"""Difference in the share of ink that makes a square different (choice: half a word)."""
+CELL = 50
+"""Side of the squares that are compared, in dots: 7 mm, so a letter may shift a little."""
 
-DIFFERENT = 0.05
-"""Share of a page's squares that may differ: 0.03 seen (choice)."""
+INK = 0.08
+"""Difference in the share of ink that makes a square different (choice: a word)."""
+
+DIFFERENT = 0.03
+"""Share of a page's squares that may differ: none seen but on the board: large letters shift (0.025)."""
 
 PLANS = {"long": check(LONG), "circuit": check(CIRCUIT)}
 PAIRS = [(name, kind) for name, plan in PLANS.items() for kind, form in KINDS.items() if form.pages(plan, "")]
@@ -43,7 +46,9 @@ def browser() -> Iterator[Browser]:
 
 def ink(pdf: bytes) -> list[NDArray[np.float64]]:
     """The share of ink in each square of each page."""
-    pages = [np.asarray(page.render(grayscale=True).to_pil()) for page in pypdfium2.PdfDocument(pdf)]
+    pages = [
+        np.asarray(page.render(scale=DOTS, grayscale=True).to_pil()) for page in pypdfium2.PdfDocument(pdf)
+    ]
     return [_squares(1 - page / 255) for page in pages]
 
 

@@ -7,10 +7,12 @@ import pytest
 
 from setwright.checked import Checked
 from setwright.files import CannotRun
-from setwright.places import Source
-from setwright.sheets import Order, asked, print_sheets, sheet_html
-from setwright.sheets.editions import MOST_CHANGES, last_print, this_print, version_mark
-from tests.pages.plans import check
+from setwright.sheets import Order, asked, print_sheets, sheet_html, words
+from setwright.sheets.editions import MOST_CHANGES, LastPrint, all_sheets, last_print, version_mark
+from setwright.sheets.editions import this_print as edition_now
+from setwright.sheets.html import css_text
+from setwright.sheets.kinds import KINDS, Kind
+from tests.pages.plans import CLUB, check
 
 FIRST = dt.date(2027, 11, 14)
 LATER = dt.date(2027, 11, 16)
@@ -31,6 +33,14 @@ sessions:
     work:
       - pull-up: 3 x 5
 """
+
+
+def mark_of(checked: Checked) -> str:
+    return version_mark(checked, all_sheets(checked))
+
+
+def this_print(checked: Checked, last: LastPrint | None, today: dt.date) -> LastPrint:
+    return edition_now(checked, all_sheets(checked), last, today)
 
 
 def told(*swaps: tuple[str, str], plan: str = PLAN) -> tuple[str, ...]:
@@ -102,10 +112,10 @@ def test_many_changes_are_counted() -> None:
 
 
 def test_the_mark_follows_what_is_printed_not_the_text() -> None:
-    mark = version_mark(check(PLAN))
-    assert mark == version_mark(check(PLAN + "# a comment\n"))
-    assert mark == version_mark(check(PLAN.replace("plan:", "private note: key under the mat\nplan:")))
-    assert mark != version_mark(check(PLAN.replace("60 kg", "61 kg")))
+    mark = mark_of(check(PLAN))
+    assert mark == mark_of(check(PLAN + "# a comment\n"))
+    assert mark == mark_of(check(PLAN.replace("plan:", "private note: key under the mat\nplan:")))
+    assert mark != mark_of(check(PLAN.replace("60 kg", "61 kg")))
 
 
 def order(out: Path, **more: bool) -> Order:
@@ -148,12 +158,14 @@ def test_a_damaged_record_is_one_sentence_and_nothing_is_written(tmp_path: Path)
     assert list(tmp_path.iterdir()) == [record]
 
 
-def test_nothing_to_print_has_no_edition() -> None:
-    unread = Checked("x.yaml", (), (), (), {"x.yaml": Source("x.yaml", "")}, complete=False)
-    with pytest.raises(ValueError, match="no plan to print"):
-        this_print(unread, None, FIRST)
+@pytest.mark.parametrize("kind", KINDS)
+def test_the_mark_stands_in_the_footers_of_every_kind(kind: Kind) -> None:
+    plan = check(CLUB)
+    page = sheet_html(plan, kind, KINDS[kind].papers[0], FIRST)
+    assert css_text(f"version {mark_of(plan)} of 14 Nov 2027")[1:-1] in page
+    assert words.MARK not in page
 
 
 def test_the_overview_alone_works_out_its_own_mark() -> None:
     page = sheet_html(check(PLAN), "week", "a4", FIRST)
-    assert version_mark(check(PLAN)) in page
+    assert mark_of(check(PLAN)) in page

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 from setwright.checked import Checked
 from setwright.places import Source
 from setwright.sheets import sheet_name
-from setwright.sheets.editions import Edition
+from setwright.sheets.editions import Edition, all_sheets
 from setwright.sheets.html import pages_html
 from setwright.sheets.kinds import KINDS
 from tests.pages.plans import AWKWARD, NO_CHEST, check
@@ -37,7 +37,8 @@ def named(checked: Checked, name: str) -> Checked:
 
 
 def apart(plan: str) -> list[str]:
-    return [name for name, _ in pages_html(check(plan), "session", "a4", EDITION)]
+    checked = check(plan)
+    return [name for name, _ in pages_html(checked, all_sheets(checked), "session", "a4", EDITION)]
 
 
 @given(st.text(min_size=1))

@@ -120,7 +120,7 @@ print(hashlib.sha256(printer()(sheet_html(check(NO_CHEST), "week", "a4"), "")).h
 
 def test_hostile_names_are_printed_as_text() -> None:
     pages = texts(document(sheet_html(check(AWKWARD), "session", "a4", PRINTED)))
-    assert len(pages) == 5
+    assert len(pages) == 10
     assert "<b>Bold</b> & 'quoted'" in pages[0]
 
 

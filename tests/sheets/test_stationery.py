@@ -16,7 +16,7 @@ from setwright.files import CannotRun
 from setwright.model.people import Squad
 from setwright.model.stationery import Stationery
 from setwright.sheets import sheet_html, words
-from setwright.sheets.editions import version_mark
+from setwright.sheets.editions import all_sheets, version_mark
 from setwright.sheets.kinds import KINDS, Kind
 from setwright.sheets.logo import MOST_BYTES, letterhead, logo_uri
 from setwright.sheets.pdf import printer
@@ -47,6 +47,14 @@ sessions:
 def plan(folder: Path, *keys: str) -> Checked:
     paper = "\n".join(("  paper:", *(f"    {key}" for key in keys))) if keys else ""
     return check_plan(str(folder / "week.yaml"), PLAN.format(paper=paper), lambda _name: None)
+
+
+def mark_of(checked: Checked) -> str:
+    return version_mark(checked, all_sheets(checked))
+
+
+def table_of(checked: Checked) -> str:
+    return plan_csv(checked, all_sheets(checked)["session"])
 
 
 def picture(form: str) -> bytes:
@@ -99,11 +107,10 @@ def test_the_mark_of_the_print_follows_the_coach_s_own(tmp_path: Path) -> None:
     logo = tmp_path / "crest.svg"
     logo.write_bytes(SVG)
     marks = {
-        version_mark(plan(tmp_path, *keys))
-        for keys in ((), ("title: A",), ("title: B",), ("logo: crest.svg",))
+        mark_of(plan(tmp_path, *keys)) for keys in ((), ("title: A",), ("title: B",), ("logo: crest.svg",))
     }
     logo.write_bytes(SVG.replace(b"9v3", b"8v3"))
-    marks.add(version_mark(plan(tmp_path, "logo: crest.svg")))
+    marks.add(mark_of(plan(tmp_path, "logo: crest.svg")))
     assert len(marks) == 5
 
 
@@ -183,8 +190,8 @@ def test_a_decimal_comma_on_the_sheets_and_semicolons_in_the_table(tmp_path: Pat
     comma, point = plan(tmp_path, "decimals: comma"), plan(tmp_path, "decimals: point")
     assert "22,5 kg" in sheet_html(comma, "session", "a4")
     assert "22.5 kg" in sheet_html(point, "session", "a4")
-    assert ";22,5 kg;" in plan_csv(comma)
-    assert ",22.5 kg," in plan_csv(point)
+    assert ";22,5 kg;" in table_of(comma)
+    assert ",22.5 kg," in table_of(point)
 
 
 def test_the_style_of_one_plan_is_gone_before_the_next(tmp_path: Path) -> None:

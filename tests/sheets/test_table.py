@@ -10,8 +10,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from setwright.checked import Checked
-from setwright.places import Source
 from setwright.sheets import Order, asked, print_sheets
+from setwright.sheets.editions import all_sheets
 from setwright.sheets.table import FORMULA, HEADS, harmless, plan_csv
 from tests.pages.__main__ import PRINTED
 from tests.pages.plans import AWKWARD, CIRCUIT, LONG, check
@@ -28,6 +28,10 @@ work:
 """
 
 
+def table_of(checked: Checked) -> str:
+    return plan_csv(checked, all_sheets(checked)["session"])
+
+
 def by_csv(text: str) -> list[list[str]]:
     return list(csv.reader(io.StringIO(text.removeprefix("\ufeff"), newline="")))
 
@@ -42,7 +46,7 @@ def by_numpy(path: Path) -> list[list[str]]:
 
 @pytest.mark.parametrize("plan", [LONG, CIRCUIT, AWKWARD, HOSTILE])
 def test_two_readers_that_know_nothing_of_each_other_read_the_same(plan: str, tmp_path: Path) -> None:
-    text = plan_csv(check(plan))
+    text = table_of(check(plan))
     file = tmp_path / "table.csv"
     file.write_bytes(text.encode())
     rows = by_csv(text)
@@ -52,7 +56,7 @@ def test_two_readers_that_know_nothing_of_each_other_read_the_same(plan: str, tm
 
 
 def test_a_row_says_what_the_sheet_says() -> None:
-    rows = by_csv(plan_csv(check(LONG)))
+    rows = by_csv(table_of(check(LONG)))
     assert rows[1] == [
         "Tuesday", "Everything", "", "1a", "flat barbell bench press", "5", "5 × 5", "75 % of tested max",
         "Pair: 1a, then 1b straight after; rest 2:30 after both", "",
@@ -61,7 +65,7 @@ def test_a_row_says_what_the_sheet_says() -> None:
 
 
 def test_no_cell_begins_a_formula() -> None:
-    rows = by_csv(plan_csv(check(HOSTILE)))
+    rows = by_csv(table_of(check(HOSTILE)))
     assert [row[2] for row in rows[1:5]] == ["'=1+1", "'+49 30", "'-2", "'@SUM(A1)"]
     assert rows[1][9] == "'=HYPERLINK(0)"
     assert not any(cell.startswith(FORMULA) for row in rows for cell in row)
@@ -78,9 +82,8 @@ def test_each_sign_that_begins_a_formula_is_kept_from_it(first: str) -> None:
     assert harmless(f"{first}1") == f"'{first}1"
 
 
-def test_without_a_plan_there_are_the_heads() -> None:
-    unread = Checked("x.yaml", (), (), (), {"x.yaml": Source("x.yaml", "")}, complete=False)
-    assert by_csv(plan_csv(unread)) == [list(HEADS)]
+def test_without_a_sheet_there_are_the_heads() -> None:
+    assert by_csv(plan_csv(check(LONG), ())) == [list(HEADS)]
 
 
 def test_it_lies_beside_the_sheets(tmp_path: Path) -> None:

@@ -5,22 +5,21 @@ What was printed last is kept in a small file beside the prints, never in the pl
 
 import datetime as dt
 import hashlib
+from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Final
+from typing import Any, Final
 
 from pydantic import ValidationError
 
 from setwright.checked import Checked
 from setwright.files import CannotRun, read_text
-from setwright.library.table import library
 from setwright.reading.frozen import Frozen
 from setwright.sheets import change_words, words
 from setwright.sheets.changes import KeptSheet, changes, kept
-from setwright.sheets.kinds import KINDS
+from setwright.sheets.kinds import KINDS, Kind
 from setwright.sheets.logo import letterhead
 from setwright.sheets.names import stem
-from setwright.sheets.sessions import session_sheets
 from setwright.sheets.style import in_its_style
 
 MARK_LENGTH: Final = 6
@@ -28,6 +27,9 @@ MARK_LENGTH: Final = 6
 
 MOST_CHANGES: Final = 12
 """Changes that are told; more are counted (choice: a quarter of the overview's page)."""
+
+Sheets = Mapping[Kind, tuple[Any, ...]]
+"""What stands on every sheet of a plan, by kind."""
 
 ABOUT: Final = "What was printed last, so that the next print can say what changed. Safe to delete."
 
@@ -64,13 +66,17 @@ class LastPrint(Frozen):
 
 
 @in_its_style
-def version_mark(checked: Checked) -> str:
-    """The first characters of the SHA-256 of all that every kind of sheet says: equal for equal paper.
+def all_sheets(checked: Checked) -> Sheets:
+    """What stands on the sheets of every kind; their mark is filled in when they are written."""
+    return {kind.name: kind.pages(checked, words.MARK) for kind in KINDS.values()}
+
+
+def version_mark(checked: Checked, sheets: Sheets) -> str:
+    """The first characters of the SHA-256 of all that the sheets of a plan say: equal for equal paper.
 
     Raises: CannotRun when the plan's logo can't be used.
     """
-    pages = [(kind.name, kind.pages(checked, "")) for kind in KINDS.values()]
-    return hashlib.sha256(repr((letterhead(checked), pages)).encode("utf-8", "surrogatepass")).hexdigest()[
+    return hashlib.sha256(repr((letterhead(checked), sheets)).encode("utf-8", "surrogatepass")).hexdigest()[
         :MARK_LENGTH
     ]
 
@@ -97,24 +103,19 @@ def last_print(path: Path) -> LastPrint | None:
 
 
 @in_its_style
-def this_print(checked: Checked, last: LastPrint | None, today: dt.date) -> LastPrint:
-    """What to print and keep now: the same as last time where no sheet says anything else.
-
-    Raises: ValueError when nothing of the plan could be read.
-    """
-    if checked.week is None:
-        raise ValueError(f"{checked.file}: there is no plan to print")
-    mark = version_mark(checked)
+def this_print(checked: Checked, sheets: Sheets, last: LastPrint | None, today: dt.date) -> LastPrint:
+    """What to print and keep now: the same as last time where no sheet says anything else."""
+    mark = version_mark(checked, sheets)
     if last and last.mark == mark:
         return last
-    sheets = kept(session_sheets(checked.week, "", checked.table or library()))
+    now = kept(sheets["session"])
     if last is None:
-        return LastPrint(mark=mark, day=today, sheets=sheets)
-    told = changes(last.sheets, sheets) or (change_words.OTHER_CHANGES,)
+        return LastPrint(mark=mark, day=today, sheets=now)
+    told = changes(last.sheets, now) or (change_words.OTHER_CHANGES,)
     return LastPrint(
         mark=mark,
         day=today,
         since=last.edition.words,
         changes=change_words.first_of(told, MOST_CHANGES),
-        sheets=sheets,
+        sheets=now,
     )

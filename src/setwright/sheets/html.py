@@ -4,14 +4,15 @@ import datetime as dt
 from functools import cache
 from typing import Any, Final
 
-from jinja2 import Environment, PackageLoader, StrictUndefined
+from jinja2 import Environment, PackageLoader, StrictUndefined, pass_context
+from jinja2.runtime import Context
 from markupsafe import Markup
 
 from setwright.checked import Checked
 from setwright.model.plan import DAYS
 from setwright.sheets import board, card_words, words
 from setwright.sheets.change_words import changed_since
-from setwright.sheets.editions import Edition, version_mark
+from setwright.sheets.editions import Edition, Sheets, all_sheets, version_mark
 from setwright.sheets.figures import PLAIN, fibre_svg, line_sign_svg, swatch_svg
 from setwright.sheets.kinds import KINDS, SIZES, Kind, NothingToPrint, Paper
 from setwright.sheets.logo import letterhead
@@ -23,49 +24,48 @@ SWATCH_WIDTHS: Final[dict[Paper, float]] = {"a4": 11.0, "letter": 7.0, "a3": 11.
 """Width of a swatch in mm (choice: Letter is 18 mm narrower across)."""
 
 
-@in_its_style
-def sheet_html(
-    checked: Checked,
-    kind: Kind,
-    paper: Paper,
-    printed: dt.date | None = None,
-    *,
-    edition: Edition | None = None,
-) -> str:
+def sheet_html(checked: Checked, kind: Kind, paper: Paper, printed: dt.date | None = None) -> str:
     """A whole HTML file with every sheet of one kind that a plan gives.
 
-    ``edition``: version and date in the footers, and what changed; worked out where it is left out, with
-    the date ``printed`` or none. The same plan, kind, paper and edition give the same bytes.
+    ``printed``: the date in the footers, none when left out. The same plan, kind, paper and date give the
+    same bytes.
 
     Raises: ValueError when nothing of the plan could be read; NothingToPrint when it gives no such sheet;
     CannotRun when its logo can't be used.
     """
     if checked.week is None:
         raise ValueError(f"{checked.file}: there is no plan to print")
-    edition = edition or Edition(version_mark(checked), printed)
-    return _page(checked, kind, paper, sheets_of(checked, kind, edition), edition)
+    sheets = all_sheets(checked)
+    return file_html(checked, sheets, kind, paper, Edition(version_mark(checked, sheets), printed))
 
 
 @in_its_style
-def pages_html(checked: Checked, kind: Kind, paper: Paper, edition: Edition) -> list[tuple[str, str]]:
+def file_html(checked: Checked, sheets: Sheets, kind: Kind, paper: Paper, edition: Edition) -> str:
+    """A whole HTML file with all ``sheets`` of one kind. Raises: NothingToPrint; CannotRun."""
+    return _page(checked, kind, paper, _some(sheets, kind), edition)
+
+
+@in_its_style
+def pages_html(
+    checked: Checked, sheets: Sheets, kind: Kind, paper: Paper, edition: Edition
+) -> list[tuple[str, str]]:
     """A whole HTML file for each sheet of a kind, in print order: the file's name and what it holds.
 
-    Raises: as ``sheet_html``.
+    Raises: NothingToPrint; CannotRun.
     """
-    sheets = sheets_of(checked, kind, edition)
-    places = [f"{number:0{max(2, len(str(len(sheets))))}}" for number in range(1, len(sheets) + 1)]
+    every = _some(sheets, kind)
+    places = [f"{number:0{max(2, len(str(len(every))))}}" for number in range(1, len(every) + 1)]
     return [
         (page_name(checked, kind, paper, sheet, place), _page(checked, kind, paper, (sheet,), edition))
-        for place, sheet in zip(places, sheets, strict=True)
+        for place, sheet in zip(places, every, strict=True)
     ]
 
 
-def sheets_of(checked: Checked, kind: Kind, edition: Edition) -> tuple[Any, ...]:
-    """What stands on the sheets of a kind. Raises: NothingToPrint."""
-    sheets = KINDS[kind].pages(checked, edition.words)
-    if not sheets:
+def _some(sheets: Sheets, kind: Kind) -> tuple[Any, ...]:
+    """What stands on the sheets of a kind, which must be something."""
+    if not sheets[kind]:
         raise NothingToPrint(KINDS[kind].nothing)
-    return sheets
+    return sheets[kind]
 
 
 def _page(checked: Checked, kind: Kind, paper: Paper, sheets: tuple[Any, ...], edition: Edition) -> str:
@@ -100,6 +100,12 @@ def css_text(text: str) -> Markup:
     return Markup(f'"{inside}"')  # noqa: S704 - nothing but letters, digits and CSS escapes is left
 
 
+@pass_context
+def _marked(context: Context, text: str) -> Markup:
+    """Text as a CSS string, with the version where it belongs."""
+    return css_text(text.replace(words.MARK, context["edition"].words))
+
+
 def _drawing(svg: str) -> Markup:
     """A drawing of our own, which goes into the page as it is."""
     return Markup(svg)  # noqa: S704 - made by sheets.figures from numbers and library names, escaped there
@@ -115,7 +121,7 @@ def _environment() -> Environment:
         lstrip_blocks=True,
         keep_trailing_newline=True,
     )
-    environment.filters |= {"css_text": css_text, "together": words.together}
+    environment.filters |= {"css_text": _marked, "together": words.together}
     environment.globals |= {
         "fibre": lambda key, name: _drawing(fibre_svg(key, "60", name)),
         "changed_since": changed_since,

@@ -7,8 +7,8 @@ from pathlib import Path
 
 from setwright.checked import Checked
 from setwright.files import write_whole
-from setwright.sheets.editions import Edition, last_print, record_of, this_print
-from setwright.sheets.html import pages_html, sheet_html
+from setwright.sheets.editions import Edition, Sheets, all_sheets, last_print, record_of, this_print
+from setwright.sheets.html import file_html, pages_html
 from setwright.sheets.kinds import Kind, NothingToPrint, Paper
 from setwright.sheets.names import sheet_name, stem
 from setwright.sheets.table import plan_csv
@@ -39,11 +39,13 @@ def print_sheets(
     Raises: CannotRun; NothingToPrint when one kind is wanted and the plan gives none.
     """
     to_pdf = _pdf_printer(tell) if order.pdf else None
+    files = pages_html if order.apart else _one_file
     record = record_of(checked, order.out)
-    kept = this_print(checked, last_print(record), today)
+    sheets = all_sheets(checked)
+    kept = this_print(checked, sheets, last_print(record), today)
     for kind, paper in order.wanted:
         try:
-            for name, html in _files(checked, kind, paper, kept.edition, apart=order.apart):
+            for name, html in files(checked, sheets, kind, paper, kept.edition):
                 target = order.out / name
                 write_whole(target, html)
                 yield f"{target}  ({kind}, {paper})"
@@ -57,7 +59,7 @@ def print_sheets(
             yield f"no {kind} sheet: {none}"
     if order.csv:
         target = order.out / f"{stem(checked)}-table.csv"
-        write_whole(target, plan_csv(checked))
+        write_whole(target, plan_csv(checked, sheets["session"]))
         yield f"{target}  (table)"
     write_whole(record, kept.model_dump_json(indent=1) + "\n")
 
@@ -68,11 +70,8 @@ def _pdf_printer(tell: Callable[[str], None] | None) -> Callable[[str, str], byt
     return printer(tell)
 
 
-def _files(
-    checked: Checked, kind: Kind, paper: Paper, edition: Edition, *, apart: bool
-) -> Iterator[tuple[str, str]]:
-    """The name of each file and its HTML."""
-    if apart:
-        yield from pages_html(checked, kind, paper, edition)
-    else:
-        yield sheet_name(checked, kind, paper), sheet_html(checked, kind, paper, edition=edition)
+def _one_file(
+    checked: Checked, sheets: Sheets, kind: Kind, paper: Paper, edition: Edition
+) -> list[tuple[str, str]]:
+    """The name of the one file of a kind, and its HTML."""
+    return [(sheet_name(checked, kind, paper), file_html(checked, sheets, kind, paper, edition))]

@@ -2,13 +2,11 @@
 
 import csv
 import io
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from typing import Final
 
 from setwright.checked import Checked
-from setwright.library.table import library
-from setwright.sheets.sessions import session_sheets
-from setwright.sheets.style import in_its_style, stationery_of
+from setwright.sheets.style import stationery_of
 from setwright.sheets.view import Block, Line, SessionSheet
 
 HEADS: Final = (
@@ -24,9 +22,8 @@ FORMULA: Final = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "�
 """What may begin a formula in a spreadsheet (OWASP, "CSV Injection"; the wide signs count in some)."""
 
 
-@in_its_style
-def plan_csv(checked: Checked) -> str:
-    """The session sheets of a plan as CSV (RFC 4180, with a byte-order mark); the heads alone without any.
+def plan_csv(checked: Checked, sheets: Sequence[SessionSheet]) -> str:
+    """Session sheets of a plan as CSV (RFC 4180, with a byte-order mark); the heads alone without any.
 
     Where decimals have a comma, semicolons part the cells, as spreadsheets there expect. A cell that a
     spreadsheet would take for a formula starts with an apostrophe instead.
@@ -35,7 +32,6 @@ def plan_csv(checked: Checked) -> str:
     comma = stationery_of(checked).decimals == "comma"
     writer = csv.writer(text, delimiter=";" if comma else ",", lineterminator="\r\n")
     writer.writerow(HEADS)
-    sheets = session_sheets(checked.week, "", checked.table or library()) if checked.week else ()
     for sheet in sheets:
         writer.writerows(map(harmless, row) for row in _rows(sheet))
     return MARK + text.getvalue()

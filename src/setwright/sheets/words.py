@@ -12,6 +12,9 @@ from setwright.reading.dose import Amount, Rest, Span, Tempo
 from setwright.sheets.style import IN_FORCE
 
 COLUMNS: Final = ("number", "do", "load", "write reps done, one box a set", "changed to")
+MARK: Final = "\ufdd0"
+"""Stands in footers where the version belongs, which is known only when every sheet is (no character)."""
+
 CHANGED_BOX: Final = "box for what it was changed to"
 NAME: Final = "Name"
 PAGE: Final = ("page ", " of ")
