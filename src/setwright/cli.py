@@ -156,6 +156,13 @@ def check(
     watch: Annotated[
         bool, typer.Option("--watch", help="Check again at each save of the plans or of files they name.")
     ] = False,
+    *,
+    summary: Annotated[
+        bool, typer.Option("--summary", help="Eight answers in half a minute, for the coach's own screen.")
+    ] = False,
+    week: Annotated[
+        int | None, typer.Option("--week", metavar="N", help="With --summary: which week of several.")
+    ] = None,
 ) -> None:
     """Check plans before publishing: what they cover, what is missing, what can't be read.
 
@@ -163,10 +170,17 @@ def check(
 
     Exit status: 0 nothing at or above --fail-on, 1 findings, 2 could not run.
     """
+    from functools import partial
+
     from setwright.findings import Level, exit_status
 
+    if summary and form != "text":
+        _stop("--summary names athletes and is for the coach's own screen: it is text, no other --format")
+    if week is not None and not summary:
+        _stop("--week goes with --summary: without it every week of the plan is checked")
+    say = partial(_at_a_glance, week=week) if summary else _sayer(form, with_names=with_names)
     if watch:
-        _watch(files, form, with_names=with_names)
+        _watch(files, form, say)
     elif form == "json":
         from setwright.report import machine
 
@@ -174,7 +188,7 @@ def check(
         typer.echo(machine.json_text(checked, with_names=with_names), nl=False)
         raise typer.Exit(exit_status([f for one in checked for f in one.findings], Level[fail_on]))
     else:
-        say, status = _sayer(form, with_names=with_names), 0
+        status = 0
         for number, file in enumerate(_plans(files)):
             one = _checked(file)
             typer.echo(("\n" if number and form == "text" else "") + say(one), nl=False)
@@ -195,7 +209,20 @@ def _sayer(form: str, *, with_names: bool) -> "Callable[[Checked], str]":
     return partial(machine.short if form == "short" else machine.github, with_names=with_names)
 
 
-def _watch(files: list[Path], form: str, *, with_names: bool) -> None:
+def _at_a_glance(checked: "Checked", week: int | None) -> str:
+    """The half-minute summary of a week; of what is no plan, or could not be read, the whole check."""
+    from setwright.report import terminal
+
+    if not checked.weeks:
+        return terminal.text(checked, colour=_in_colour())
+    from setwright.glance import glance
+    from setwright.report.summary import summary_text
+
+    number = _week_of(len(checked.weeks), week, Path(checked.file))
+    return summary_text(glance(checked.only(number)))
+
+
+def _watch(files: list[Path], form: str, say: "Callable[[Checked], str]") -> None:
     """Check and print at each save until Ctrl-C."""
     from functools import partial
 
@@ -205,7 +232,6 @@ def _watch(files: list[Path], form: str, *, with_names: bool) -> None:
         _stop("--watch prints again and again, and JSON is one document: take --format text or short")
     if Path("-") in files:
         _stop("--watch needs files: standard input can't be read again")
-    say = _sayer(form, with_names=with_names)
     watch(files, say, partial(typer.echo, nl=False), redraw=sys.stdout.isatty())
 
 
@@ -291,8 +317,8 @@ def move(
 def sheet(
     file: PlanFile,
     kind: Annotated[
-        Literal["all", "week", "session", "rack", "board", "station", "log", "home"],
-        typer.Option(help="Which sheets."),
+        Literal["all", "week", "session", "rack", "board", "station", "log", "home", "summary"],
+        typer.Option(help="Which sheets; the summary is for the coach alone and not among all."),
     ] = "all",
     paper: Annotated[
         Literal["a4", "letter", "a3"], typer.Option(help="The paper they are printed on; a3 for the board.")
@@ -300,13 +326,14 @@ def sheet(
     *,
     out: Annotated[Path, typer.Option(metavar="FOLDER", help="Where the files go.")] = Path("sheets"),
     week: Week = None,
+    large: Annotated[bool, typer.Option("--large", help="Session sheets in large print.")] = False,
     pdf: Annotated[bool, typer.Option("--pdf", help="Also a PDF of each (needs setwright[pdf]).")] = False,
     apart: Annotated[
         bool, typer.Option("--apart", help="One file a sheet, to send to each athlete.")
     ] = False,
     csv: Annotated[bool, typer.Option("--csv", help="Also the week as a table for spreadsheets.")] = False,
 ) -> None:
-    """Write the sheets of a plan as HTML files to print: session sheets and the week overview."""
+    """Write the sheets of a plan as HTML files to print: docs/sheets.md says what each kind is for."""
     import datetime as dt
 
     from setwright.files import CannotRun
@@ -315,7 +342,7 @@ def sheet(
     from setwright.sheets import NothingToPrint, Order, WrongPaper, asked, print_sheets
 
     try:
-        wanted = asked(kind, paper)
+        wanted = asked(kind, paper, large=large)
     except WrongPaper as stop:
         _stop(str(stop))
     checked = _checked(file, only_plans=True)

@@ -56,3 +56,37 @@ def test_the_sixth_week_overshoots_his_max() -> None:
 )
 def test_effort_and_percent_of_the_top_single_agree_or_are_questioned(single: str, *, agrees: bool) -> None:
     assert (of(week("65 kg", single), "effort-and-percent-disagree") == []) is agrees
+
+
+def test_six_pushes_to_a_pull_are_said_and_long_rests_are_not() -> None:
+    one = week("65 kg")
+    assert of(one, "push-without-pull") == ["18 hard pushes and only 4 hard pulls in the week"]
+    assert not of(one, "no-warm-up-for-heavy-lift")
+    assert all("rest" not in finding.message for finding in one.findings)
+
+
+def test_six_weeks_uphill_have_no_lighter_one() -> None:
+    assert of(checked(BLOCK), "no-lighter-week") == [
+        "weeks 1-6 are hard weeks in a row, and no lighter one comes after them in the plan"
+    ]
+    assert not of(
+        checked(BLOCK.replace("sessions:", "lighter weeks:\n  week 6: half the sets\nsessions:")),
+        "no-lighter-week",
+    )
+
+
+BLOCK = """\
+plan: Bench and shoulder care
+weeks: 6
+unit: kg
+dose order: sets x reps
+sides: each
+level: intermediate
+sessions:
+  - day: Monday
+    work:
+      - flat barbell bench press: 3 x 5
+        load: [62.5, 65, 67.5, 70, 72.5, 75]
+        rest: 3:00
+      - one-arm dumbbell row: 2 x 12 each arm
+"""

@@ -13,7 +13,7 @@ from typer.testing import CliRunner, Result
 
 from setwright import __version__
 from setwright.cli import app, main, sheet
-from setwright.sheets.kinds import KINDS
+from setwright.sheets.kinds import KINDS, LARGE
 
 ROOT = Path(__file__).parents[2]
 CREW = ROOT / "examples" / "skerrow-bay"
@@ -161,7 +161,13 @@ def test_a_paper_that_a_kind_does_not_come_on_is_said(tmp_path: Path) -> None:
 
 def test_the_command_offers_every_kind_of_the_table() -> None:
     offered = get_args(get_args(get_type_hints(sheet, include_extras=True)["kind"])[0])
-    assert set(offered) == {"all", *KINDS}
+    assert set(offered) == {"all", *KINDS} - set(LARGE.values())
+
+
+def test_large_print_takes_the_place_of_the_session_sheet(tmp_path: Path) -> None:
+    wanted = ("--kind", "session", "--large", "--out", str(tmp_path))
+    assert run("sheet", str(CREW / "week-good.yaml"), *wanted).exit_code == 0
+    assert [path.name for path in tmp_path.iterdir()] == ["autumn-block-week-3-2-session-large-a4.html"]
 
 
 def test_no_sheet_of_a_plan_with_errors(tmp_path: Path) -> None:
@@ -190,6 +196,7 @@ def test_a_folder_stands_for_the_plans_and_records_in_it(tmp_path: Path) -> None
     report = json.loads(run("check", str(CREW), "--format", "json").output)
     assert [Path(name).name for name in report["files"]] == [
         "block.yaml",
+        "circuit.yaml",
         "record-week-3-monday.yaml",
         "week-flawed.yaml",
         "week-good.yaml",
@@ -379,3 +386,52 @@ def test_read_says_a_block_or_one_week_of_it() -> None:
     assert "Winter block, week 4 of 4" in result.output
     assert "front plank" not in result.output
     assert run("read", str(ROOT / "pyproject.toml"), "--week", "1").exit_code == 1
+
+
+def test_the_summary_of_a_week_and_of_one_week_of_a_block() -> None:
+    flawed = run("check", str(CREW / "week-flawed.yaml"), "--summary")
+    assert flawed.exit_code == 1
+    assert flawed.output.startswith("Autumn block, week 3, first draft, in half a minute.")
+    week = run("check", str(CREW / "block.yaml"), "--summary", "--week", "4")
+    assert (week.exit_code, week.output.splitlines()[0]) == (
+        0,
+        "Winter block, week 4 of 4, in half a minute. For the coach alone: it names",
+    )
+
+
+def test_the_summary_of_several_plans_and_of_what_is_no_plan(tmp_path: Path) -> None:
+    broken = tmp_path / "broken.yaml"
+    broken.write_text("plan: [\n")
+    both = run("check", str(CREW / "week-good.yaml"), str(broken), "--summary")
+    assert both.exit_code == 1
+    assert "8. What changed?" in both.output
+    assert f"\n\n{broken}: nothing of this plan could be read" in both.output
+
+
+@pytest.mark.parametrize(
+    ("arguments", "said"),
+    [
+        (
+            ("week-good.yaml", "--summary", "--format", "json"),
+            "--summary names athletes and is for",
+        ),
+        (("block.yaml", "--summary"), "has 4 weeks; say which one, from --week 1 to --week 4"),
+        (("block.yaml", "--summary", "--week", "5"), "has no week 5: it has 4 weeks"),
+        (("block.yaml", "--week", "2"), "--week goes with --summary"),
+    ],
+)
+def test_a_summary_that_can_not_be_told(arguments: tuple[str, ...], said: str) -> None:
+    file, *options = arguments
+    result = run("check", str(CREW / file), *options)
+    assert result.exit_code == 2
+    assert said in result.stderr
+
+
+def test_the_summary_is_a_sheet_of_its_own(tmp_path: Path) -> None:
+    result = run(
+        "sheet", str(CREW / "block.yaml"), "--week", "2", "--kind", "summary", "--out", str(tmp_path)
+    )
+    assert result.exit_code == 0
+    assert [file.name for file in tmp_path.iterdir()] == ["winter-block-week-2-8-summary-a4.html"]
+    run("sheet", str(CREW / "week-good.yaml"), "--out", str(tmp_path / "all"))
+    assert not list((tmp_path / "all").glob("*summary*"))

@@ -8,7 +8,7 @@ from setwright.checked import Checked
 from setwright.sheets import NothingToPrint, sheet_html, sheet_name
 from setwright.sheets.kinds import KINDS, Kind
 from tests.pages.browser import Browser, installed
-from tests.pages.faults import faults, summary
+from tests.pages.faults import faults, summary, too_long
 from tests.pages.measure import measure
 from tests.pages.plans import plans
 
@@ -42,7 +42,7 @@ def _print(browser: Browser, name: str, checked: Checked, kind: Kind, out: Path)
         file.write_text(html, encoding="utf-8")
         seen = measure(browser, file, kind, paper)
         print(summary(f"{name} {kind} {paper}", seen))
-        for fault in faults(seen):
+        for fault in (*faults(seen), *too_long(seen, kind)):
             print(f"  FAULT {fault}")
             count += 1
     return count

@@ -2,10 +2,13 @@
 
 from collections.abc import Iterator
 
+from setwright.sheets.kinds import LARGE
 from tests.pages.measure import Measured
 
 SMALLEST_PT = {"body": 12.0, "head": 11.0, "picture": 9.0, "corner": 8.5}
 """Smallest type of each kind, in points."""
+SMALLEST_LARGE_PT = {"body": 18.0, "head": 18.0, "picture": 18.0, "corner": 14.0}
+"""The same in large print."""
 SMALLEST_BOX_MM = (12.0, 9.0)
 """Smallest box to write in, in mm."""
 SMALLEST_CAPITALS_MM = {
@@ -37,10 +40,11 @@ def faults(seen: Measured) -> Iterator[str]:
 
 def _too_small(seen: Measured) -> Iterator[str]:
     """Type, letters for the wall and boxes under what can be read or written in."""
+    smallest = SMALLEST_LARGE_PT if seen.kind in LARGE.values() else SMALLEST_PT
     for kind, points in seen.smallest.items():
-        if points < SMALLEST_PT[kind] - ROUNDING:
-            yield f"{kind} type of {points:.1f} pt, under {SMALLEST_PT[kind]:g}"
-    if seen.smallest_in_pdf < min(SMALLEST_PT.values()) - ROUNDING:
+        if points < smallest[kind] - ROUNDING:
+            yield f"{kind} type of {points:.1f} pt, under {smallest[kind]:g}"
+    if seen.smallest_in_pdf < min(smallest.values()) - ROUNDING:
         yield f"type of {seen.smallest_in_pdf:.1f} pt in the print"
     for line, height in seen.capitals.items():
         if height < SMALLEST_CAPITALS_MM[seen.paper][line] - ROUNDING:
@@ -49,6 +53,12 @@ def _too_small(seen: Measured) -> Iterator[str]:
         side < least - ROUNDING for side, least in zip(seen.smallest_box, SMALLEST_BOX_MM, strict=True)
     ):
         yield f"a box of {_box(seen)}"
+
+
+def too_long(seen: Measured, kind: str) -> Iterator[str]:
+    """A second page of a kind that is read at one glance."""
+    if kind == "summary" and seen.pages > 1:
+        yield f"{seen.pages} pages, and one is all a summary may have"
 
 
 def summary(name: str, seen: Measured) -> str:

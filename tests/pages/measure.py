@@ -91,6 +91,7 @@ class Measured:
     ``capitals``: height of a capital of a wall board's lines, by the kind of line.
     """
 
+    kind: Kind
     paper: Paper
     pages: int
     smallest: dict[str, float]
@@ -123,6 +124,7 @@ def measure(browser: Browser, html: Path, kind: Kind, paper: Paper) -> Measured:
     letters = [letter for page in pages for letter in page]
     edges = (left / MM_PER_PT, (width_mm - right) / MM_PER_PT)
     return Measured(
+        kind=kind,
         paper=paper,
         pages=len(pages),
         smallest=seen["smallest"],

@@ -6,7 +6,7 @@ from pathlib import Path
 
 from setwright.checked import Checked, check_plan
 from setwright.files import read_beside, read_text
-from setwright.sheets.kinds import KINDS, Kind
+from setwright.sheets.kinds import KINDS, LARGE, Kind
 
 EXAMPLES = Path(__file__).parents[2] / "examples" / "skerrow-bay"
 
@@ -257,6 +257,12 @@ sessions:
         stop: the calf cramps
 """
 
+LIMIT = "      limits:\n        - arm behind at most: 0 deg\n          until: cleared\n"
+LARGE_SQUAD = f"{SIX_DAYS}squad:\n  athletes:\n" + "".join(
+    f"    - name: Invented Person {number}\n{LIMIT if number % 3 == 0 else ''}" for number in range(30)
+)
+"""Thirty people, of whom ten have a limit that the week breaks."""
+
 NO_CHEST = """\
 plan: Off week
 unit: kg
@@ -283,12 +289,13 @@ def example(name: str) -> Checked:
 
 def plans() -> Iterator[tuple[str, Checked, Iterable[Kind]]]:
     """Every plan that is printed: a short name, the plan, and the kinds of sheet that show something new."""
-    yield "good", example("week-good.yaml"), KINDS
-    yield "flawed", example("week-flawed.yaml"), ("week",)
-    yield "block", example("block.yaml").only(4), ("week", "session")
-    yield "club", check(CLUB), KINDS
+    yield "good", example("week-good.yaml"), ("week", "session", "rack", "board", "summary")
+    yield "flawed", example("week-flawed.yaml"), ("week", "summary")
+    yield "block", example("block.yaml").only(4), ("week", "session", "summary")
+    yield "club", check(CLUB), [kind for kind in KINDS if kind not in LARGE.values()]
     yield "long", check(LONG), KINDS
     yield "circuit", check(CIRCUIT), KINDS
     yield "awkward", check(AWKWARD), KINDS
-    yield "six-days", check(SIX_DAYS), ("week",)
-    yield "no-chest", check(NO_CHEST), ("week", "session")
+    yield "six-days", check(SIX_DAYS), ("week", "summary")
+    yield "large-squad", check(LARGE_SQUAD), ("summary",)
+    yield "no-chest", check(NO_CHEST), ("week", "session", "summary")

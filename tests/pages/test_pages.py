@@ -77,6 +77,14 @@ def test_each_fault_of_a_board_is_seen(
 
 
 @needs_a_browser
+def test_small_type_in_large_print_is_seen(browser: Browser, tmp_path: Path) -> None:
+    page = tmp_path / "sheet.html"
+    style = ".item .dose { font-size: 17pt }</style>"
+    page.write_text(sheet_html(check(LONG), "session-large", "a4").replace("</style>", style))
+    assert "body type of 17.0 pt, under 18" in list(faults(measure(browser, page, "session-large", "a4")))
+
+
+@needs_a_browser
 @pytest.mark.parametrize(
     ("written", "instead", "fault"),
     [

@@ -34,8 +34,8 @@ OF_ONE = """\
 """
 OF_ALL = "private note: fees are due\nsquad:\n  private note: key under the mat\n"
 TOKENS = (
-    "1987", "173 cm", "56.3 cm", "61.7", "burpee", "slipped on", "87 deg", "2027-12-24", "24 Dec", "24 December",
-    "Dr Onn", "33.3 kg", "jumping", "bar grip", "fees are due", "under the mat", "limit",
+    "1987", "173 cm", "56.3 cm", "61.7", "burpee", "slipped on", "87 deg", "2027-12-24", "24 Dec",
+    "24 December", "Dr Onn", "33.3 kg", "jumping", "bar grip", "fees are due", "under the mat", "limit",
 )  # fmt: skip
 
 
@@ -61,8 +61,10 @@ def test_nothing_private_is_in_any_file_of_a_print(tmp_path: Path) -> None:
         if paper != "a3":
             list(print_sheets(plan, Order(asked("all", paper), tmp_path, csv=True), DAY))
     list(print_sheets(plan, Order(asked("session", "a4"), tmp_path, apart=True), DAY))
+    list(print_sheets(plan, Order(asked("session", "a4", large=True), tmp_path), DAY))
     files = [path for path in tmp_path.iterdir() if path.is_file()]
-    assert {kind for kind in KINDS if any(f"-{kind}-" in path.name for path in files)} == set(KINDS)
+    among_all = {kind for kind, form in KINDS.items() if form.among_all}
+    assert {kind for kind in among_all if any(f"-{kind}-" in path.name for path in files)} == among_all
     for path in files:
         told = shown(path.read_text(encoding="utf-8"))
         style, _, rest = told.rpartition("</style>")

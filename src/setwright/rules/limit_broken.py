@@ -105,6 +105,7 @@ def _fault(case: Case, met: tuple[Met, ...]) -> Fault:
         seen=tuple(Seen(_seen(one), one.task.item.place.line) for one in met),
         level=LEVELS.get(answer, Level.advice),
         to_others=f"a limit of an athlete stands against {line}",
+        who=athlete.name,
     )
 
 

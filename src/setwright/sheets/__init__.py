@@ -1,11 +1,13 @@
 """Sheets to print: ``html`` makes one file a kind and paper, from templates in ``data/templates``.
 
-``kinds`` is the table of what there is to print. ``view`` is what stands on a sheet, as plain data;
-``sessions`` and ``overview`` fill it from a checked plan, with ``blocks``, ``headings``, ``boxes``,
-``loads``, ``cutting``, ``key``; ``words`` has fixed words. ``figures`` draws the fibre picture, the strip
-and the signs as SVG, from the engine's arrays (``fibre``, ``fan``, ``strip``, ``signs``, ``distance``,
-``projection``, ``svg``). ``printing`` writes the files: ``names`` calls them, ``editions`` and ``changes``
-know the last print, ``pdf`` makes PDFs.
+``kinds`` is the table of what there is to print, and a module of each kind's name makes its pages from a
+checked plan (``sessions``, ``overview``, ``summary``, ``rack``, ``board``, ``station``, ``log``,
+``home``), with ``blocks``, ``headings``, ``boxes``, ``loads``, ``cutting``, ``clock_plan``, ``people``,
+``key``. What stands on a sheet is plain data (``view``); ``words`` and ``card_words`` have the fixed words.
+``figures`` draws the fibre picture, the strip and the signs as SVG, from the engine's arrays (``fibre``,
+``fan``, ``strip``, ``signs``, ``distance``, ``projection``, ``svg``).
+``printing`` writes the files: ``names`` calls them, ``editions`` and ``changes`` know the last print,
+``pdf`` makes PDFs.
 """
 
 from setwright.sheets.html import sheet_html

@@ -74,9 +74,12 @@ def all_sheets(checked: Checked) -> Sheets:
 def version_mark(checked: Checked, sheets: Sheets) -> str:
     """The first characters of the SHA-256 of all that the sheets of a plan say: equal for equal paper.
 
+    What is only for the coach, and not among all kinds, does not count: a limit never changes public paper.
+
     Raises: CannotRun when the plan's logo can't be used.
     """
-    return hashlib.sha256(repr((letterhead(checked), sheets)).encode("utf-8", "surrogatepass")).hexdigest()[
+    told = [sheets[kind] for kind, form in KINDS.items() if form.among_all]
+    return hashlib.sha256(repr((letterhead(checked), told)).encode("utf-8", "surrogatepass")).hexdigest()[
         :MARK_LENGTH
     ]
 

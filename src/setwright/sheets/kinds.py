@@ -7,6 +7,7 @@ from typing import Any, Final, Literal
 from setwright.checked import Checked
 from setwright.library.table import Library, library
 from setwright.model.plan import Week
+from setwright.sheets import words
 from setwright.sheets.board import boards
 from setwright.sheets.home import home_sheets
 from setwright.sheets.log import log_sheets
@@ -14,9 +15,10 @@ from setwright.sheets.overview import week_sheet
 from setwright.sheets.rack import rack_cards
 from setwright.sheets.sessions import session_sheets
 from setwright.sheets.station import station_cards
-from setwright.sheets.view import WeekSheet
+from setwright.sheets.summary import summary_sheet
+from setwright.sheets.view import SummarySheet, WeekSheet
 
-Kind = Literal["week", "session", "rack", "board", "station", "log", "home"]
+Kind = Literal["week", "session", "session-large", "rack", "board", "station", "log", "home", "summary"]
 Paper = Literal["a4", "letter", "a3"]
 
 SIZES: Final[Mapping[Paper, tuple[float, float]]] = {
@@ -44,7 +46,8 @@ class SheetKind:
 
     ``number`` sorts files in the order they are printed; ``title`` follows the plan's in the window.
     ``readers``: "public" sheets hang or lie where others read them. ``pages`` gives what stands on them,
-    from a checked plan and the mark in the footer; ``nothing`` is said when it gives none.
+    from a checked plan and the mark in the footer; ``nothing`` is said when it gives none. ``among_all``:
+    it is printed without being asked for by name.
     """
 
     name: Kind
@@ -55,11 +58,16 @@ class SheetKind:
     pages: Callable[[Checked, str], tuple[Any, ...]]
     nothing: str
     papers: tuple[Paper, ...] = OFFICE
+    among_all: bool = True
 
 
 def _overview(checked: Checked, mark: str) -> tuple[WeekSheet, ...]:
     one = checked.weeks[0]
     return (week_sheet(checked, one.week, one.coverage, mark),)
+
+
+def _summary(checked: Checked, mark: str) -> tuple[SummarySheet, ...]:
+    return (summary_sheet(checked, mark),)
 
 
 def _by_week(
@@ -87,6 +95,15 @@ _TABLE: Final = (
         name="session",
         number=2,
         title="session sheets",
+        upright=True,
+        readers="public",
+        pages=_by_week(session_sheets),
+        nothing="there is nothing to do in it for anyone who trains",
+    ),
+    SheetKind(
+        name="session-large",
+        number=2,
+        title="session sheets in large print",
         upright=True,
         readers="public",
         pages=_by_week(session_sheets),
@@ -138,20 +155,37 @@ _TABLE: Final = (
         pages=_by_week(home_sheets),
         nothing="no session in it says `place: home`",
     ),
+    SheetKind(
+        name="summary",
+        number=8,
+        title=words.IN_HALF_A_MINUTE,
+        upright=True,
+        readers="coach",
+        pages=_summary,
+        nothing="there is no session in it",
+        among_all=False,
+    ),
 )
 
 KINDS: Final[Mapping[Kind, SheetKind]] = {kind.name: kind for kind in _TABLE}
 """Every kind by its name, in the order they are printed."""
 
 
-def asked(kind: str, paper: Paper) -> tuple[tuple[Kind, Paper], ...]:
+LARGE: Final[Mapping[Kind, Kind]] = {"session": "session-large"}
+"""What is printed in place of a kind in large print."""
+
+
+def asked(kind: str, paper: Paper, *, large: bool = False) -> tuple[tuple[Kind, Paper], ...]:
     """What to print, and on what, for the name of a kind, or for "all" of them.
 
-    Of all kinds, those that don't come on ``paper`` are printed on A4. Raises: WrongPaper.
+    ``large``: in large print, what there is in it. Of all kinds, those that don't come on ``paper`` are
+    printed on A4. Raises: WrongPaper.
     """
+    left_out = frozenset(LARGE if large else LARGE.values())
     if kind == "all":
-        return tuple((one.name, paper if paper in one.papers else "a4") for one in _TABLE)
-    (one,) = (one for one in _TABLE if one.name == kind)
+        kinds = tuple(KINDS[name] for name in KINDS if name not in left_out and KINDS[name].among_all)
+        return tuple((one.name, paper if paper in one.papers else "a4") for one in kinds)
+    one = next(one for one in _TABLE if one.name == kind)
     if paper not in one.papers:
         raise WrongPaper(f"a {kind} sheet comes on {' or '.join(one.papers)}, not on {paper}")
-    return ((one.name, paper),)
+    return ((LARGE.get(one.name, one.name) if large else one.name, paper),)

@@ -27,7 +27,7 @@ MOST_ON_A_CARD: Final = 4
 ON_A_BAR: Final = "total with the bar"
 """The library's word for movements whose load is a bar with its plates."""
 
-_LEADING: Final = re.compile(r"\d+(?:\.\d+)?")
+_LEADING: Final = re.compile(r"\d+(?:[.,]\d+)?")
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,7 +67,7 @@ class _Lift:
     def figure(self) -> float | None:
         """The number that leads the load as it is printed; None where nothing is."""
         leading = _LEADING.match(self.line.load.large)
-        return float(leading[0]) if leading else None
+        return float(leading[0].replace(",", ".")) if leading else None
 
 
 def rack_cards(week: Week, mark: str, table: Library) -> tuple[RackCard, ...]:
