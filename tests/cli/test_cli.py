@@ -167,7 +167,7 @@ def test_the_command_offers_every_kind_of_the_table() -> None:
 def test_large_print_takes_the_place_of_the_session_sheet(tmp_path: Path) -> None:
     wanted = ("--kind", "session", "--large", "--out", str(tmp_path))
     assert run("sheet", str(CREW / "week-good.yaml"), *wanted).exit_code == 0
-    assert [path.name for path in tmp_path.iterdir()] == ["autumn-block-week-3-2-session-large-a4.html"]
+    assert [path.name for path in tmp_path.glob("*.html")] == ["autumn-block-week-3-2-session-large-a4.html"]
 
 
 def test_no_sheet_of_a_plan_with_errors(tmp_path: Path) -> None:
