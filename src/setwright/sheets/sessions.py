@@ -92,6 +92,7 @@ def _draft(copy: Copy, mark: str) -> SessionSheet | None:
         return None
     return SessionSheet(
         athlete=None,
+        day=session.day,
         title=session_title(week, session),
         when=tuple(_when(week, session)),
         footer=words.footer(week, mark, session.day),
