@@ -147,6 +147,21 @@ def test_a_press_she_is_to_avoid_without_another_one_is_an_error() -> None:
     assert wrong.rule == "modified-but-nothing-changed"
 
 
+def test_loads_are_those_of_the_training_max_of_each() -> None:
+    """82.5 % of 90 % of 50 and of 60 kg: 37.125 and 44.55 kg, not rounded without a gym file."""
+    load = {who: sheet.blocks[0].lines[0].load.large for who, sheet in sheets().items()}
+    assert load == {"Yvaine": "37.12 kg", "Wilmot": "44.55 kg"}
+
+
+def test_a_limit_on_the_load_is_held_against_what_she_lifts() -> None:
+    limited = PLAN.replace("        - avoid: [push press]", "        - load at most: 40 kg")
+    (wrong,) = [f for f in checked(limited).findings if f.level is Level.error]
+    assert wrong.rule == "limit-broken"
+    assert "Yvaine" in wrong.message
+    assert any(seen.text.endswith("barbell back squat: 57.6 kg") for seen in wrong.seen)
+    assert not any("bench" in seen.text for seen in wrong.seen)
+
+
 ROOM = """\
 gym:
   unit: kg
