@@ -53,6 +53,7 @@ def _described(row: Row) -> dict[str, Any]:
         "bench_deg": row.station.bench_deg,
         "hands": row.hands,
         "sides": row.sides,
+        "banned_by": list(row.banned_by),
         "counting": row.counting,
         "load_kind": row.load.kind,
         "load_write": row.load.write,

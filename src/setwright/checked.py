@@ -50,7 +50,7 @@ def check_plan(file: str, text: str, beside: Callable[[str], str | None]) -> Che
     coverage = cover(read.week, table)
     aim = aim_in_force(read.week, coverage)
     waiting = any(f.level is Level.error and f.place.file == file for f in read.findings)
-    verdict = judge(Case(coverage, aim, means(read.week), waiting), TEXT_RULES)
+    verdict = judge(Case(coverage, aim, means(read.week, table), waiting), TEXT_RULES)
     return Checked(
         file=file,
         week=read.week,

@@ -1,7 +1,7 @@
 """Findings: what is wrong or missing, where, why, what to change, and on whose word."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, replace
 from enum import IntEnum
 from typing import NamedTuple
 
@@ -32,7 +32,8 @@ class Finding:
     """One fault: plain data, printed by the writers in ``report``.
 
     ``where`` is a word for people ("Monday", "the week"); ``why``, ``change`` and ``source`` are
-    never empty. ``also`` holds sentences of findings that this one covers.
+    never empty. ``also`` holds sentences of findings that this one covers. ``to_others``: what may be said of
+    an athlete's own affair where others read it; empty when nothing in the finding is private.
 
     Raises: ValueError when a text that must not be empty is.
     """
@@ -47,7 +48,21 @@ class Finding:
     source: str
     seen: tuple[Seen, ...] = ()
     also: tuple[str, ...] = ()
-    names: tuple[str, ...] = field(default=())
+    to_others: str = ""
+
+    def for_others(self) -> "Finding":
+        """The finding as others may read it: without what belongs to one athlete and the coach."""
+        if not self.to_others:
+            return self
+        return replace(
+            self,
+            where="the squad",
+            message=self.to_others,
+            why="it is between the athlete, whoever set the limit, and the coach",
+            change="run the check on the coach's own screen: it names the athlete and the line",
+            seen=(),
+            also=(),
+        )
 
     def __post_init__(self) -> None:
         for name in ("rule", "where", "message", "why", "change", "source"):

@@ -12,7 +12,7 @@ import yaml
 from setwright.findings import Level
 from setwright.report.explain import bibliography
 from setwright.rules import EVERY_RULE, RULES, Rule, rule
-from setwright.rules.aims import LEVELS, ROWS
+from setwright.rules.aims import EVERYWHERE, LEVELS, ROWS
 from tests.rules.plans import checked, rules_in
 
 FOLDER = Path(rule.__file__).parent
@@ -87,6 +87,9 @@ def test_every_file_of_a_rule_is_listed() -> None:
 
 
 def test_the_table_has_a_level_for_every_row_and_names_only_rules() -> None:
-    assert {one.id for one in RULES} == LEVELS.keys() | {"sets-under-range", "sets-over-range"}
+    assert {one.id for one in RULES} == LEVELS.keys() | EVERYWHERE.keys() | {
+        "sets-under-range",
+        "sets-over-range",
+    }
     assert all(len(levels) == len(ROWS) for levels in LEVELS.values())
     assert all(level in {None, Level.advice, Level.gap} for levels in LEVELS.values() for level in levels)

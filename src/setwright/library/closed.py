@@ -41,6 +41,10 @@ Muscle = Literal[
     "adductors", "adductor magnus", "quadriceps", "hamstrings", "gastrocnemius", "soleus",
 ]  # fmt: skip
 
+Banned = Literal[
+    "overhead", "bar grip", "chest on a bench", "hanging", "hands on the floor", "jumping", "kneeling",
+]  # fmt: skip
+
 Hands = Literal["fixed apart", "fixed together", "free"]
 Sides = Literal["both", "one", "alternating"]
 LoadClass = Literal["heavy", "moderate", "light"]

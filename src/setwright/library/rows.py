@@ -14,6 +14,7 @@ import yaml
 from pydantic import AfterValidator, BaseModel, ConfigDict, Field, ValidationError, model_validator
 
 from setwright.library.closed import (
+    Banned,
     ForceKind,
     Hands,
     Implement,
@@ -168,7 +169,10 @@ Path = HandPath | ElbowPath
 
 
 class Row(_Strict):
-    """One movement. ``aliases`` may be printed; ``read_only_aliases`` are read, never printed."""
+    """One movement. ``aliases`` may be printed; ``read_only_aliases`` are read, never printed.
+
+    ``banned_by``: the words of a limit's ``no:`` that rule the movement out.
+    """
 
     key: Slug
     name: Text
@@ -180,6 +184,7 @@ class Row(_Strict):
     station: Station
     hands: Hands
     sides: Sides
+    banned_by: tuple[Banned, ...] = ()
     counting: Text
     load: Load
     load_direction: Text

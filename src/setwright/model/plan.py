@@ -110,6 +110,11 @@ class Session(Frozen):
         )
 
 
+def is_for(entry: Item | Group, called: frozenset[str]) -> bool:
+    """Whether a line or group is for the person who goes by these names: their own, and their groups'."""
+    return (not entry.for_ or bool(called & set(entry.for_))) and not called & set(entry.not_for)
+
+
 class Week(Frozen):
     """A plan: one week of sessions, or a single session. ``place`` is the ``plan`` key.
 

@@ -47,7 +47,7 @@ def described(own: OwnMovement, found: Gathering) -> dict[str, Any]:
     loaded_by = own.loaded_by or "none"
     return {
         "aliases": [], "read_only_aliases": [], "pattern": "", "implement": loaded_by, "needs": [],
-        "bench_deg": None, "hands": "free", "sides": "both", "counting": COUNTED["reps"],
+        "bench_deg": None, "hands": "free", "sides": "both", "banned_by": None, "counting": COUNTED["reps"],
         "load_kind": "bodyweight" if loaded_by == "bodyweight" else "external",
         "load_write": "as the plan says",
         "class": "moderate", "class_why": "a movement of your own, taken as moderate", "load_ratio": None,

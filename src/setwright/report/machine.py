@@ -1,12 +1,12 @@
 """A check as programs read it: JSON in the form setwright-findings/1, short lines, and annotations.
 
-Athletes' names stay out unless they are asked for: logs are paper that others read.
+Athletes' names and limits stay out unless they are asked for: logs are paper that others read.
 """
 
 import json
 import math
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from typing import Any, Final
 
 from setwright.checked import Checked
@@ -26,7 +26,11 @@ def json_text(checked: Iterable[Checked], *, with_names: bool = False) -> str:
     every = tuple(checked)
     plans = [_plan(one) for one in every]
     only = plans[0] if len(plans) == 1 else {"aim": None, "coverage": None}
-    findings = [_finding(f, _hidden(one, with_names=with_names)) for one in every for f in one.findings]
+    findings = [
+        _finding(f, _hidden(one, with_names=with_names))
+        for one in every
+        for f in _told(one, with_names=with_names)
+    ]
     counts = {level.name: sum(f["level"] == level.name for f in findings) for level in Level}
     data = {
         "format": FORMAT,
@@ -46,14 +50,14 @@ def short(checked: Checked, *, with_names: bool = False) -> str:
     return "".join(
         f"{plain(f.place.file)}:{f.place.line}:{f.place.column}: "
         f"{f.level.name} {f.rule}: {plain(_without(hide, f.message))}\n"
-        for f in checked.findings
+        for f in _told(checked, with_names=with_names)
     )
 
 
 def github(checked: Checked, *, with_names: bool = False) -> str:
     """One annotation a finding, as workflow commands."""
     hide = _hidden(checked, with_names=with_names)
-    return "".join(_annotation(f, hide) for f in checked.findings)
+    return "".join(_annotation(f, hide) for f in _told(checked, with_names=with_names))
 
 
 def _annotation(finding: Finding, hide: frozenset[str]) -> str:
@@ -154,6 +158,11 @@ def _finding(finding: Finding, hide: frozenset[str]) -> dict[str, Any]:
         "seen": [{"text": _without(hide, one.text), "line": one.line} for one in finding.seen],
         "also": [_without(hide, one) for one in finding.also],
     }
+
+
+def _told(checked: Checked, *, with_names: bool) -> Iterator[Finding]:
+    """The findings as the reader of machine output may see them."""
+    return (finding if with_names else finding.for_others() for finding in checked.findings)
 
 
 def _hidden(checked: Checked, *, with_names: bool) -> frozenset[str]:

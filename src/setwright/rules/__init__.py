@@ -1,25 +1,30 @@
 """The rules: one file a rule, named by its id with _ for -.
 
 ``rule`` holds what they share, ``aims`` what the week is for and the levels that follow, ``means`` and
-``stations`` what gym and athletes leave to propose, ``cures`` the proposals, ``ranges`` weekly sets.
-``judging`` runs the rules and makes one finding of one fault (``spoken``), ``allowing`` is about ``allow``,
-``matrix`` the answers a part and a question. ``RULES`` lists the rules in the order in which one speaks
-for others; ``EVERY_RULE`` adds the three that are about the findings themselves.
+``stations`` what gym and athletes leave to propose, ``cures`` the proposals, ``limits`` and ``doing`` what
+holds for whom, ``ranges`` weekly sets. ``judging`` runs the rules and makes one finding of one fault
+(``spoken``), ``allowing`` is about ``allow``, ``matrix`` the answers a part and a question. ``RULES`` lists
+the rules in the order in which one speaks for others; ``EVERY_RULE`` adds the three about the findings.
 """
 
 from typing import Final
 
 from setwright.rules import (
     allow_silences_nothing,
+    avoided_move,
     crossing_work_only,
     half_a_pair,
     heavy_line_not_finished,
+    limit_broken,
     line_never_followed,
+    modified_but_nothing_changed,
+    name_in_a_public_title,
     no_cure_in_this_gym,
     no_heavy_lift_for_part,
     no_work_across_the_midline,
     no_work_at_long_length,
     no_work_at_short_length,
+    nobody_can_use,
     one_side_only,
     part_not_loaded,
     push_without_pull,
@@ -32,6 +37,11 @@ from setwright.rules.rule import Rule
 RULES: Final[tuple[Rule, ...]] = tuple(
     module.RULE
     for module in (
+        limit_broken,
+        avoided_move,
+        nobody_can_use,
+        modified_but_nothing_changed,
+        name_in_a_public_title,
         half_a_pair,
         one_side_only,
         crossing_work_only,

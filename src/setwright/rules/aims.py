@@ -10,7 +10,7 @@ from setwright.model.plan import Week
 
 Row = Literal["general", "size", "chest focus", "strength", "beginner", "sport", "return", "no chest"]
 
-GAP, ADVICE = Level.gap, Level.advice
+ERROR, GAP, ADVICE = Level.error, Level.gap, Level.advice
 NO = None
 ROWS: Final[tuple[Row, ...]] = (
     "general", "size", "chest focus", "strength", "beginner", "sport", "return", "no chest"
@@ -32,6 +32,15 @@ LEVELS: Final[Mapping[str, tuple[Level | None, ...]]] = {
     "push-without-pull":          (GAP,    GAP,    GAP,    GAP,    GAP,    ADVICE, NO,     NO),
 }  # fmt: skip
 """Level of each rule in each row (common practice, no source); None: the rule is silent there."""
+
+EVERYWHERE: Final[Mapping[str, Level]] = {
+    "limit-broken": ERROR,
+    "avoided-move": ERROR,
+    "modified-but-nothing-changed": ERROR,
+    "nobody-can-use": ERROR,
+    "name-in-a-public-title": ADVICE,
+}
+"""Level of the rules that ask the same of every week (common practice, no source)."""
 
 CHEST_SETS_TO_SPEAK: Final[Mapping[Row, float]] = {"general": 6, "sport": 6}
 """Direct chest sets a week from which the coverage rules speak (choice, no source)."""
@@ -93,7 +102,7 @@ class AimInForce(NamedTuple):
         The rules about weekly sets are not in the table: they are as bad as the bound they find broken.
         """
         if rule not in LEVELS:
-            return ADVICE
+            return EVERYWHERE.get(rule, ADVICE)
         if rule in CHEST_RULES and coverage.chest.low < CHEST_SETS_TO_SPEAK.get(self.row, 0):
             return None
         return LEVELS[rule][ROWS.index(self.row)]

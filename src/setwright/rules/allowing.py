@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from functools import partial
-from typing import NamedTuple
+from typing import Final, NamedTuple
 
 from setwright.coverage import Coverage
 from setwright.findings import Finding
@@ -11,6 +11,10 @@ from setwright.rules import EVERY_RULE, allow_silences_nothing, unknown_rule_in_
 from setwright.rules.spoken import Spoken
 
 _IDS = frozenset(rule.id for rule in EVERY_RULE)
+
+
+ALWAYS_WIN: Final = frozenset({"limit-broken", "avoided-move"})
+"""Rules about a clinician's limits: nothing in a plan silences them."""
 
 
 class Silenced(NamedTuple):
@@ -44,7 +48,7 @@ def partition(
     answered: list[Allow] = []
     for one in spoken:
         rules = {each.rule.id for each in one.everyone}
-        here = [each for each in allowed if each.allowed.rule in rules and each.holds(one)]
+        here = [each for each in allowed if each.allowed.rule in rules - ALWAYS_WIN and each.holds(one)]
         answered += here
         own = [each.allowed.reason for each in here if each.allowed.rule == one.rule.id]
         if own:
@@ -60,6 +64,8 @@ def about(idle: Iterable[Allowed], text_rules: Iterable[str], *, waiting: bool) 
     for allowed in idle:
         if allowed.rule not in known:
             yield unknown_rule_in_allow.finding(allowed, sorted(known))
+        elif allowed.rule in ALWAYS_WIN:
+            yield allow_silences_nothing.finding(allowed, always_wins=True)
         elif not waiting:
             yield allow_silences_nothing.finding(allowed)
 

@@ -6,6 +6,7 @@ from typing import Final
 from setwright.coverage import Movement, Part, SessionCover, Work
 from setwright.coverage.clock import added_minutes
 from setwright.coverage.shapes import CLASSES, PUSHES
+from setwright.model.people import Athlete
 from setwright.model.plan import Item
 from setwright.rules.rule import Case, Cure, doses, hand_words
 
@@ -61,6 +62,36 @@ def pull(case: Case) -> Movement | None:
     """The first pull at hand."""
     at_hand = {m["key"]: m for m in case.means.movements}
     return next((at_hand[key] for key in PULLS_TO_PROPOSE if key in at_hand), None)
+
+
+def instead_for(case: Case, athlete: Athlete, item: Item, movement: Movement) -> str:
+    """What an athlete does instead of a line, in the words to write; proposes nothing near anyone's limit."""
+    best = at_hand_like(case, movement)
+    if best is None:
+        return f"write `not for: [{athlete.name}]` under {item.name}, or ask whoever set the limit"
+    return (
+        f"write under {item.name} `instead:` and below it `{athlete.name}: {best['name']}`, inside the "
+        "written limit, not cleared by it: show it to whoever set the limit; or write "
+        f"`not for: [{athlete.name}]`"
+    )
+
+
+def at_hand_like(case: Case, movement: Movement) -> Movement | None:
+    """The movement at hand most like another: its line, else its pattern; then a neighbour."""
+    lines = set(movement.get("serves", ()))
+    near = (*movement["easier"], *movement["harder"])
+
+    def rank(other: Movement) -> tuple[bool, bool, int]:
+        heaviness = CLASSES.index(case.means.load_class(other))
+        return lines.isdisjoint(other.get("serves", ())), other["key"] not in near, -heaviness
+
+    alike = [
+        other
+        for other in case.means.movements
+        if other["key"] != movement["key"]
+        and (other["pattern"] == movement["pattern"] or lines & set(other.get("serves", ())))
+    ]
+    return min(alike, key=rank, default=None)
 
 
 def added(

@@ -1,40 +1,21 @@
 """What there is to train with: the library narrowed to this gym and to the limits of everyone who trains."""
 
-from collections.abc import Callable, Mapping
 from functools import cached_property
 from typing import Final
 
 from setwright.coverage import Movement
 from setwright.coverage.shapes import CLASSES
 from setwright.library.table import Library, library
-from setwright.model.people import Athlete, Limit
 from setwright.model.plan import Week
 from setwright.model.room import Stock
 from setwright.rules.aims import training
+from setwright.rules.limits import nears
 from setwright.rules.stations import has
 
 HEAVY_DUMBBELL_KG: Final = 20.0
 """Heaviest dumbbell, a hand, from which a dumbbell press counts as heavy (choice, no source)."""
 KG_A_POUND: Final = 0.45359237
 """International pound of 1959, exact."""
-NEAR_A_LIMIT_DEG: Final = 5.0
-"""A movement that comes this close to a limit is not proposed (choice, no source)."""
-
-ANGLES: Final[Mapping[str, str]] = {
-    "arm behind": "arm_behind",
-    "arm up": "arm_up",
-    "arm across": "arm_across",
-    "arm turned out": "arm_turned_out",
-}
-
-BANNED: Final[Mapping[str, Callable[[Movement], bool]]] = {
-    "overhead": lambda m: m["pattern"] in {"vertical push", "vertical pull"},
-    "bar grip": lambda m: m["implement"] in {"barbell", "guided bar"},
-    "chest on a bench": lambda m: m["key"] in {"bench-pull", "chest-supported-dumbbell-row"},
-    "hanging": lambda m: "pull-up bar" in " ".join(m["needs"]),
-    "hands on the floor": lambda m: m["key"].endswith("push-up") and "floor" in m["needs"],
-}
-"""Kinds of work that a limit's `no:` bans, as far as they touch what a rule may propose."""
 
 
 class Means:
@@ -61,9 +42,14 @@ class Means:
 
     @cached_property
     def in_the_gym(self) -> tuple[Movement, ...]:
-        """Every movement that this gym has what it takes for; without a gym file all of them."""
+        """Every movement of the library that this gym has what it takes for; without a gym file all of them.
+
+        A coach's own movements are known by name and never proposed.
+        """
         everything = (self.table.movement(key) for key in self.table.keys())  # noqa: SIM118 - keys() of the library, not of a dict
-        return tuple(m for m in everything if self.week.gym is None or has(self.week.gym, m))
+        return tuple(
+            m for m in everything if not m.get("own") and (self.week.gym is None or has(self.week.gym, m))
+        )
 
     @cached_property
     def hardest(self) -> str:
@@ -92,19 +78,3 @@ def means(week: Week, table: Library | None = None) -> Means:
 
 def _heaviest_kg(stock: Stock) -> float:
     return stock.high * (KG_A_POUND if stock.unit == "lb" else 1)
-
-
-def nears(movement: Movement, athlete: Athlete) -> bool:
-    """Whether the movement breaks a limit of the athlete or comes near it."""
-    return any(_breaks(movement, limit) for limit in athlete.limits)
-
-
-def _breaks(movement: Movement, limit: Limit) -> bool:
-    if any(BANNED[word](movement) for word in limit.no if word in BANNED):
-        return True
-    if limit.angle is None or limit.at_most_deg is None or not movement["scored"]:
-        return False
-    reached = movement["extremes"][ANGLES[limit.angle]]
-    return (
-        float(reached["max"] if isinstance(reached, dict) else reached) > limit.at_most_deg - NEAR_A_LIMIT_DEG
-    )

@@ -39,4 +39,5 @@ class Spoken(NamedTuple):
             source=fault.source or self.rule.source,
             seen=fault.seen,
             also=tuple(other.fault.message for other in self.everyone[1:]),
+            to_others=fault.to_others,
         )

@@ -60,10 +60,16 @@ STATIONS: Final[Mapping[str, Callable[[Gym], bool]]] = {
 
 
 def has(gym: Gym, movement: Movement) -> bool:
-    """Whether the gym has every station that the movement needs; "A or B" is one of the two."""
-    return all(
-        gym.stations.get(need, 0) > 0 or any(_station(gym, word) for word in need.split(" or "))
+    """Whether the gym has every station that the movement needs."""
+    return not missing(gym, movement)
+
+
+def missing(gym: Gym, movement: Movement) -> tuple[str, ...]:
+    """What the movement needs and the gym lacks; "A or B" is one of the two."""
+    return tuple(
+        need
         for need in movement["needs"]
+        if not gym.stations.get(need, 0) and not any(_station(gym, word) for word in need.split(" or "))
     )
 
 

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from setwright.library.table import Library
-from setwright.model.plan import Group, Item, Week
+from setwright.model.plan import Group, Item, Week, is_for
 from setwright.reading.dose import Amount, Dose, Load, SetGroup, SetWork, Span
 from setwright.reading.say import dose_short
 from setwright.sheets.boxes import boxes, ramps
@@ -88,10 +88,7 @@ def _numbered(
 
 def meant(entry: Item | Group, athlete: frozenset[str] | None) -> bool:
     """Whether a line or group is for this person; everything is for nobody in particular."""
-    if athlete is None:
-        return True
-    wanted = not entry.for_ or bool(athlete & set(entry.for_))
-    return wanted and not athlete & set(entry.not_for)
+    return athlete is None or is_for(entry, athlete)
 
 
 def _group_block(

@@ -41,7 +41,7 @@ _TONES: Final = {"yes": "much", "partly": "some", "no": "none", "cannot be": "no
 def week_sheet(checked: Checked, week: Week, coverage: Coverage, mark: str) -> WeekSheet:
     """What stands on the overview of ``week``; ``mark``: version and print date for the footer."""
     writer = Writer(week, checked.table or library())
-    gaps = [finding for finding in checked.findings if finding.level >= Level.gap]
+    gaps = [f for f in checked.findings if f.level >= Level.gap and not f.to_others]
     columns = tuple(_day(session, writer) for session in coverage.sessions)
     if len(columns) == 1:
         columns = tuple(_spread(columns[0]))

@@ -1,0 +1,142 @@
+"""Rule limit-broken: a line goes beyond a limit that a clinician set for an athlete."""
+
+from collections.abc import Iterator
+from itertools import groupby
+from typing import Final, NamedTuple
+
+from setwright.coverage import Movement
+from setwright.findings import Level, Seen
+from setwright.model.people import Athlete, Limit
+from setwright.rules.aims import training
+from setwright.rules.cures import instead_for
+from setwright.rules.doing import Task, tasks
+from setwright.rules.limits import TOLERANCE_DEG, Held, has_ended, hold, touches
+from setwright.rules.rule import CHOICE, Case, Cure, Fault, Option, Rule
+
+BAD = """\
+plan: A limit on the shoulder
+unit: kg
+dose order: sets x reps
+squad:
+  athletes:
+    - name: Isla
+      limits:
+        - arm behind at most: 0 deg
+          until: cleared
+          set by: the club's physiotherapist
+    - name: Rory
+sessions:
+  - day: Monday
+    work:
+      - parallel-bar dip: 2 x 8 at 2 RIR
+      - bent-over barbell row: 2 x 8 at 2 RIR
+        not for: [Isla]
+"""
+GOOD = BAD.replace("at 2 RIR\n      - bent", "at 2 RIR\n        not for: [Isla]\n      - bent")
+
+TOLERANCE = Option("about a limit", TOLERANCE_DEG, "degrees", CHOICE)
+LEVELS: Final = {"broken": Level.error}
+"""An answer that is missing here is advice: a question for whoever set the limit."""
+
+_SAYS: Final = {
+    "broken": "{who}: the written limit, {limit}, is broken by {line}",
+    "at the limit": "{who}: the written limit, {limit}, is just reached by {line}",
+    "not known": "{who}: the written limit, {limit}, may be broken by {line}",
+    "ended": "{who}: the written limit, {limit}, ended before {line}",
+}
+_WHY: Final = {
+    "broken": "a limit always wins over the plan",
+    "at the limit": "the model's figures are for one body; {tolerance:g} deg either way is no answer",
+    "not known": "the movement is counted, not scored, so its angles are not known",
+    "ended": "a date on paper clears nobody: whoever set the limit does",
+}
+_REACHES: Final = {
+    "arm behind": "takes the arm {deg:.0f} deg behind the body",
+    "arm up": "takes the arm {deg:.0f} deg up",
+    "arm across": "takes the arm {deg:.0f} deg across the body",
+    "arm turned out": "turns the arm {deg:.0f} deg out",
+}
+
+
+class Met(NamedTuple):
+    """A line of an athlete, the limit it was held against, and what came of it."""
+
+    athlete: Athlete
+    limit: Limit
+    task: Task
+    movement: Movement
+    held: Held
+
+
+def find(case: Case) -> Iterator[Fault]:
+    """One fault a limit and answer, with every line it touches."""
+    for athlete in training(case.coverage.week):
+        met = sorted(_met(case, athlete), key=lambda one: (one.limit.place.line, one.held.answer))
+        for _, lines in groupby(met, key=lambda one: (one.limit, one.held.answer)):
+            yield _fault(case, tuple(lines))
+
+
+def _met(case: Case, athlete: Athlete) -> Iterator[Met]:
+    week = case.coverage.week
+    for task in tasks(week, athlete):
+        if task.item.key is None:
+            continue
+        movement = case.means.table.movement(task.item.key)
+        for limit in athlete.limits:
+            held = hold(limit, movement, tolerance_deg=TOLERANCE.value)
+            if held.answer == "inside" or not touches(limit, task.item, movement, athlete):
+                continue
+            if has_ended(limit, week, task.session):
+                held = Held("ended", held.reached_deg)
+            yield Met(athlete, limit, task, movement, held)
+
+
+def _fault(case: Case, met: tuple[Met, ...]) -> Fault:
+    first = min(met, key=lambda one: one.task.item.place.line)
+    athlete, limit, answer = first.athlete, first.limit, first.held.answer
+    names = list(dict.fromkeys(one.task.item.name for one in met))
+    line = names[0] if len(names) == 1 else f"{names[0]} and {len(names) - 1} more"
+    return Fault(
+        place=first.task.item.place,
+        where=first.task.session.title,
+        message=_SAYS[answer].format(who=athlete.name, line=line, limit=limit_words(limit)),
+        why=_WHY[answer].format(tolerance=TOLERANCE.value),
+        cure=Cure(_change(case, first)),
+        seen=tuple(Seen(_seen(one), one.task.item.place.line) for one in met),
+        level=LEVELS.get(answer, Level.advice),
+        to_others=f"a limit of an athlete stands against {line}",
+    )
+
+
+def limit_words(limit: Limit) -> str:
+    """The limit as the coach wrote it: "arm behind at most 0 deg, left", "no overhead"."""
+    what = f"no {' or '.join(limit.no)}" if limit.no else f"{limit.angle} at most {limit.at_most_deg:g} deg"
+    return f"{what}, {limit.side}" if limit.side else what
+
+
+def _seen(one: Met) -> str:
+    title, name, deg = one.task.session.title, one.task.item.name, one.held.reached_deg
+    if deg is None or one.limit.angle is None:
+        return f"{title}, {name}"
+    return f"{title}, {name} {_REACHES[one.limit.angle].format(deg=deg)}"
+
+
+def _change(case: Case, met: Met) -> str:
+    who = met.limit.set_by or "whoever set the limit"
+    if met.held.answer != "broken":
+        return f"ask {who} before {met.athlete.name} does it"
+    return instead_for(case, met.athlete, met.task.item, met.movement)
+
+
+RULE = Rule(
+    id="limit-broken",
+    looks_at="item",
+    summary="a line takes an athlete beyond an angle or into a kind of work that a clinician has limited",
+    why="a limit always wins: it is obeyed, never argued with; only whoever set it lifts it",
+    change="give the athlete a movement inside the limit, write not for:, or ask whoever set the limit",
+    source="the written limit; angles from the arm path of one cadaver-sized model",
+    bad=BAD,
+    good=GOOD,
+    find=find,
+    options=(TOLERANCE,),
+)
