@@ -1,6 +1,7 @@
 """A squad full of limits, printed in every kind: none of what is private is on any sheet."""
 
 import datetime as dt
+from typing import Literal
 
 import pytest
 
@@ -13,7 +14,9 @@ WORDS = (*(word for word in PRIVATE if word != "Isla"), "physio", "limit", "clea
 
 @pytest.mark.parametrize("kind", ["session", "week"])
 @pytest.mark.parametrize("paper", ["a4", "letter"])
-def test_no_limit_no_reason_no_body_mass_on_paper(kind: str, paper: str) -> None:
+def test_no_limit_no_reason_no_body_mass_on_paper(
+    kind: Literal["session", "week"], paper: Literal["a4", "letter"]
+) -> None:
     html = sheet_html(checked(full_of_limits()), kind=kind, paper=paper, printed=dt.date(2027, 11, 14))
     told = html.split("</style>")[-1]
     assert "Isla" in told or kind == "week"
