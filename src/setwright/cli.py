@@ -244,6 +244,26 @@ def sheet(
         typer.echo(f"{target}  ({one}, {paper})")
 
 
+@app.command(epilog="Example:  setwright swap week-3.yaml")
+def swap(file: PlanFile) -> None:
+    """Propose the smallest set of changes that closes the open gaps; prints the lines to type, edits nothing.
+
+    Exit status: 0 no gap stays open, 1 one does, 2 could not run.
+    """
+    from functools import partial
+
+    from setwright.files import read_beside
+    from setwright.report.swap import swap_text
+    from setwright.swapping.proposal import NotToSwap, propose
+
+    try:
+        proposal = propose(_checked(file), partial(read_beside, file))
+    except NotToSwap as stop:
+        _stop(str(stop))
+    typer.echo(swap_text(proposal), nl=False)
+    raise typer.Exit(int(bool(proposal.found.left)))
+
+
 @app.command(epilog="Example:  setwright explain heavy-line-not-finished")
 def explain(
     rule: Annotated[

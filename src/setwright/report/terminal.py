@@ -50,7 +50,7 @@ def _head(checked: Checked) -> Iterator[str]:
     if missing:
         lines.append(wrapped(f"No {' and no '.join(missing)} written: {_taken_for_granted(missing)}."))
     yield "\n".join(lines)
-    yield _matrix(checked)
+    yield matrix_text(checked)
     yield "\n".join(_sums(checked))
 
 
@@ -70,7 +70,8 @@ def _title(week: Week, coverage: Coverage) -> str:
     return wrapped(f"{week.name}: {', '.join([*told, _heads(people)] if people else told)}")
 
 
-def _matrix(checked: Checked) -> str:
+def matrix_text(checked: Checked) -> str:
+    """The matrix of a check, each answer with the number of its finding."""
     if not checked.matrix:
         return "chest: not trained this week"
     rows = [*HEADS, *([row.part, *(_cell(cell, checked) for cell in row.cells)] for row in checked.matrix)]
