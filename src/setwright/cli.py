@@ -245,23 +245,37 @@ def sheet(
 
 
 @app.command(epilog="Example:  setwright swap week-3.yaml")
-def swap(file: PlanFile) -> None:
+def swap(
+    file: PlanFile,
+    athlete: Annotated[
+        str | None,
+        typer.Option("--for", metavar="NAME", help="What one athlete does instead, inside their limits."),
+    ] = None,
+) -> None:
     """Propose the smallest set of changes that closes the open gaps; prints the lines to type, edits nothing.
 
-    Exit status: 0 no gap stays open, 1 one does, 2 could not run.
+    Exit status: 0 nothing stays open, 1 something does, 2 could not run.
     """
     from functools import partial
 
     from setwright.files import read_beside
     from setwright.report.swap import swap_text
+    from setwright.report.swap_for import swap_for_text
+    from setwright.swapping.instead import propose_for
     from setwright.swapping.proposal import NotToSwap, propose
 
+    checked = _checked(file)
     try:
-        proposal = propose(_checked(file), partial(read_beside, file))
+        if athlete is not None:
+            one = propose_for(checked, athlete)
+            text, left = swap_for_text(one), any(line.movement is None for line in one.lines)
+        else:
+            proposal = propose(checked, partial(read_beside, file))
+            text, left = swap_text(proposal), bool(proposal.found.left)
     except NotToSwap as stop:
         _stop(str(stop))
-    typer.echo(swap_text(proposal), nl=False)
-    raise typer.Exit(int(bool(proposal.found.left)))
+    typer.echo(text, nl=False)
+    raise typer.Exit(int(left))
 
 
 @app.command(epilog="Example:  setwright explain heavy-line-not-finished")

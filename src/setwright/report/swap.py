@@ -1,127 +1,126 @@
 """The smallest set of changes as a coach reads it: what is open, what to type, what it gives and costs."""
 
-from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from typing import Final
 
 from setwright.findings import Level
 from setwright.report.terminal import matrix_text
 from setwright.report.wrapping import plain, wrapped
 from setwright.swapping.changes import Change, lines
+from setwright.swapping.paste import Edit
 from setwright.swapping.proposal import Proposal
-from setwright.swapping.search import MOST_CHANGES, MOST_TRIED
-from setwright.swapping.state import Key, lost
+from setwright.swapping.search import MOST_CHANGES, Found
+from setwright.swapping.state import State, lost
 
-INSIDE: Final = "Inside the written limits, not cleared by them."
-SHOW: Final = "Show this to whoever set the limits before it is used."
+INSIDE: Final = "Inside the written limit, not cleared by it."
+SHOW: Final = "Show this to whoever set the limit before it is used."
+BY_HAND: Final = "The lines can't be cut out of this file: write the change yourself."
 
 _SAYS: Final = {
     "pair": "{session}: straight after {line}, without rest, {movement}",
-    "add": "{session}: {movement}, at the end",
+    "add": "{session}: {movement}, {place}",
     "replace": "{session}: {movement} in the place of {line}",
 }
 
 
 def swap_text(proposal: Proposal) -> str:
     """The whole screen of ``swap``, with a line end. The file itself is not touched."""
-    return "\n\n".join("\n".join(block) for block in _blocks(proposal) if block) + "\n"
+    blocks = (*_blocks(proposal), _not_ours(proposal))
+    return "\n\n".join("\n".join(block) for block in blocks if block) + "\n"
+
+
+def typed(file: str, edits: Iterable[Edit]) -> Iterator[str]:
+    """The lines to type behind a bar, each edit with its place in the file."""
+    for edit in edits:
+        if edit.last < edit.first:
+            where = f"after line {edit.first - 1}"
+        elif edit.last == edit.first:
+            where = f"in the place of line {edit.first}"
+        else:
+            where = f"in the place of lines {edit.first} to {edit.last}"
+        yield f"{plain(file)}, {where}, type"
+        yield from (f"  | {plain(line)}" for line in edit.new)
 
 
 def _blocks(proposal: Proposal) -> Iterator[list[str]]:
-    before, found = proposal.before, proposal.found
-    week = found.before.week
-    if not found.before.gaps:
-        yield [wrapped(f"{week.name}: no gap is open; there is nothing to change")]
+    found = proposal.found
+    week, number = found.before.week, len(found.before.found)
+    if not number:
+        yield [wrapped(f"{week.name}: no gap is open that a movement closes; there is nothing to change")]
         return
-    number = found.before.gaps.total()
-    head = [wrapped(f"{week.name}: {number} open gap{'' if number == 1 else 's'}")]
-    head += [wrapped(one.fault.message, "  - ", "    ") for one in found.before.found]
-    if proposal.limited:
-        head.append(INSIDE)
-    yield head
+    head = [wrapped(f"{week.name}: {number} open gap{'' if number == 1 else 's'}"), *_open(found.before)]
+    yield [*head, INSIDE] if proposal.limited and found.best else head
     if found.best is None:
-        yield [wrapped(_nothing(proposal))]
+        yield [wrapped(_nothing(found))]
         return
     yield _what(proposal, found.best.changes)
-    yield list(_paste(proposal))
+    yield list(typed(proposal.before.file, proposal.edits)) if proposal.edits else [BY_HAND]
+    yield list(_cost(proposal, found.best.state))
     if proposal.after is not None:
-        yield ["Before", matrix_text(before)]
+        yield ["Before", matrix_text(proposal.before)]
         yield ["After", matrix_text(proposal.after)]
-    yield list(_cost(proposal))
     if proposal.limited:
         yield [SHOW]
 
 
-def _nothing(proposal: Proposal) -> str:
+def _open(state: State) -> list[str]:
+    return [wrapped(one.fault.message, "  - ", "    ") for one in state.found]
+
+
+def _nothing(found: Found) -> str:
+    if not found.tried:
+        return "Nothing in this gym and inside everyone's limits closes one of them."
     return (
-        f"Nothing up to {MOST_CHANGES} changes closes one, with this gym, inside everyone's limits and in the "
-        f"minutes written ({_tried(proposal)})."
+        f"No set of up to {MOST_CHANGES} changes closes one of them with this gym, inside everyone's limits "
+        f"and in the minutes written. {_tried(found)}"
     )
 
 
-def _tried(proposal: Proposal) -> str:
-    found = proposal.found
-    stopped = "" if found.exhausted else f", and stopped there: {MOST_TRIED} is the most"
-    return f"tried {found.tried} sets of changes, up to {MOST_CHANGES} together{stopped}"
+def _tried(found: Found) -> str:
+    stopped = "" if found.exhausted else ", and stopped there: there may be a better one"
+    sets = f"{found.tried} set{'' if found.tried == 1 else 's'}"
+    return f"Tried {sets} of up to {MOST_CHANGES} changes{stopped}."
 
 
 def _what(proposal: Proposal, changes: tuple[Change, ...]) -> list[str]:
     week = proposal.found.before.week
-    at = {spot: item for spot, item, _ in lines(week)}
+    at = {spot: f"{item.name} (line {item.place.line})" for spot, item, _ in lines(week)}
     number = len(changes)
     told = [f"{number} change{'' if number == 1 else 's'}"]
-    for change in changes:
-        old = at.get(change.spot)
+    for change in sorted(changes, key=lambda one: one.spot[:2]):
+        line = at.get(change.spot, "")
         says = _SAYS[change.kind].format(
             session=week.sessions[change.spot.session].title,
             movement=change.movement["name"],
-            line=f"{old.name} (line {old.place.line})" if old and change.kind != "add" else "",
+            line=line,
+            place=f"before {line}" if line else "at the end",
         )
-        told.append(wrapped(says, "  ", "    "))
+        told.append(wrapped(says, "  - ", "    "))
     return told
 
 
-def _paste(proposal: Proposal) -> Iterator[str]:
-    if proposal.edits is None:
-        yield wrapped(
-            "The lines to type can't be shown: the text is not cut by lines there. Write them yourself."
-        )
-        return
-    for edit in proposal.edits:
-        where = (
-            f"after line {edit.first - 1} type"
-            if edit.last < edit.first
-            else f"in the place of line{'' if edit.first == edit.last else 's'} {_span(edit.first, edit.last)} type"
-        )
-        yield f"{plain(proposal.before.file)}, {where}"
-        yield from (f"  | {plain(line)}" for line in edit.new)
-
-
-def _span(first: int, last: int) -> str:
-    return f"{first}" if first == last else f"{first} to {last}"
-
-
-def _cost(proposal: Proposal) -> Iterator[str]:
-    found = proposal.found
-    assert found.best is not None
-    before, after = found.before, found.best.state
+def _cost(proposal: Proposal, after: State) -> Iterator[str]:
+    before = proposal.found.before
     for session, then, now in zip(before.week.sessions, before.minutes, after.minutes, strict=True):
         if round(now) != round(then):
             room = f" of {session.minutes:g}" if session.minutes is not None else ""
-            yield wrapped(f"{session.title}: {round(then)} min before, {round(now)}{room} after")
+            yield wrapped(f"{session.title}: {round(then)} min before, {round(now)}{room} after.")
     gone = lost(before.coverage, after.coverage)
     yield wrapped(f"Lost: {'; '.join(gone) if gone else 'nothing'}.")
-    yield wrapped(f"Stays open: {_left(proposal)}.")
-    yield wrapped(f"{_tried(proposal).capitalize()}.")
+    for edit in proposal.edits or ():
+        if edit.gone:
+            yield wrapped(f"Goes with line {edit.first}: {'; '.join(edit.gone)}")
+    yield "Stays open:" if after.found else "Stays open: nothing."
+    yield from _open(after)
+    yield wrapped(_tried(proposal.found))
 
 
-def _left(proposal: Proposal) -> str:
-    """The gaps that stay open, as the check of the changed plan says them where there is one."""
-    if proposal.after is not None:
-        left = [finding.message for finding in proposal.after.findings if finding.level >= Level.gap]
-        return "; ".join(left) or "nothing"
-    return ", ".join(_rules(proposal.found.left)) or "nothing"
-
-
-def _rules(gaps: Counter[Key]) -> list[str]:
-    return [key.rule for key in gaps.elements()]
+def _not_ours(proposal: Proposal) -> list[str]:
+    """Findings that no change for everybody settles, by rule; a limit is for ``--for``."""
+    checked = proposal.before
+    ours = {one.rule.id for one in proposal.found.before.found}
+    rules = dict.fromkeys(f.rule for f in checked.findings if f.level >= Level.gap and f.rule not in ours)
+    told = [wrapped(f"Not for a swap, see `setwright check`: {', '.join(rules)}.")] if rules else []
+    if {"limit-broken", "avoided-move"} & set(rules):
+        told.append(wrapped("For an athlete's own lines: setwright swap FILE --for NAME"))
+    return told

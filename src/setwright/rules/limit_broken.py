@@ -6,7 +6,9 @@ from typing import Final, NamedTuple
 
 from setwright.coverage import Movement
 from setwright.findings import Level, Seen
+from setwright.library.table import Library
 from setwright.model.people import Athlete, Limit
+from setwright.model.plan import Week
 from setwright.rules.aims import training
 from setwright.rules.cures import instead_for
 from setwright.rules.doing import Task, tasks
@@ -71,17 +73,20 @@ class Met(NamedTuple):
 def find(case: Case) -> Iterator[Fault]:
     """One fault a limit and answer, with every line it touches."""
     for athlete in training(case.coverage.week):
-        met = sorted(_met(case, athlete), key=lambda one: (one.limit.place.line, one.held.answer))
-        for _, lines in groupby(met, key=lambda one: (one.limit, one.held.answer)):
-            yield _fault(case, tuple(lines))
+        lines = sorted(
+            met(case.coverage.week, case.means.table, athlete),
+            key=lambda one: (one.limit.place.line, one.held.answer),
+        )
+        for _, some in groupby(lines, key=lambda one: (one.limit, one.held.answer)):
+            yield _fault(case, tuple(some))
 
 
-def _met(case: Case, athlete: Athlete) -> Iterator[Met]:
-    week = case.coverage.week
+def met(week: Week, table: Library, athlete: Athlete) -> Iterator[Met]:
+    """Every line of an athlete that is not well inside a limit of theirs, once a limit."""
     for task in tasks(week, athlete):
         if task.item.key is None:
             continue
-        movement = case.means.table.movement(task.item.key)
+        movement = table.movement(task.item.key)
         for limit in athlete.limits:
             held = hold(limit, movement, tolerance_deg=TOLERANCE.value)
             if held.answer == "inside" or not touches(limit, task.item, movement, athlete):
@@ -91,10 +96,10 @@ def _met(case: Case, athlete: Athlete) -> Iterator[Met]:
             yield Met(athlete, limit, task, movement, held)
 
 
-def _fault(case: Case, met: tuple[Met, ...]) -> Fault:
-    first = min(met, key=lambda one: one.task.item.place.line)
+def _fault(case: Case, lines: tuple[Met, ...]) -> Fault:
+    first = min(lines, key=lambda one: one.task.item.place.line)
     athlete, limit, answer = first.athlete, first.limit, first.held.answer
-    names = list(dict.fromkeys(one.task.item.name for one in met))
+    names = list(dict.fromkeys(one.task.item.name for one in lines))
     line = names[0] if len(names) == 1 else f"{names[0]} and {len(names) - 1} more"
     return Fault(
         place=first.task.item.place,
@@ -102,7 +107,7 @@ def _fault(case: Case, met: tuple[Met, ...]) -> Fault:
         message=_SAYS[answer].format(who=athlete.name, line=line, limit=limit_words(limit)),
         why=_WHY[answer].format(tolerance=TOLERANCE.value),
         cure=Cure(_change(case, first)),
-        seen=tuple(Seen(_seen(one), one.task.item.place.line) for one in met),
+        seen=tuple(Seen(_seen(one), one.task.item.place.line) for one in lines),
         level=LEVELS.get(answer, Level.advice),
         to_others=f"a limit of an athlete stands against {line}",
     )
@@ -121,11 +126,11 @@ def _seen(one: Met) -> str:
     return f"{title}, {name} {_REACHES[one.limit.angle].format(deg=deg)}"
 
 
-def _change(case: Case, met: Met) -> str:
-    who = met.limit.set_by or "whoever set the limit"
-    if met.held.answer != "broken":
-        return f"ask {who} before {met.athlete.name} does it"
-    return instead_for(case, met.athlete, met.task.item, met.movement)
+def _change(case: Case, one: Met) -> str:
+    who = one.limit.set_by or "whoever set the limit"
+    if one.held.answer != "broken":
+        return f"ask {who} before {one.athlete.name} does it"
+    return instead_for(case, one.athlete, one.task.item, one.movement)
 
 
 RULE = Rule(

@@ -5,6 +5,7 @@ from collections.abc import Mapping
 from typing import Final, Literal, NamedTuple
 
 from setwright.coverage import Movement
+from setwright.library.names import fold, split
 from setwright.model.people import Athlete, Limit
 from setwright.model.plan import DAYS, Item, Session, Week
 
@@ -61,6 +62,16 @@ def hold(limit: Limit, movement: Movement, *, tolerance_deg: float = TOLERANCE_D
 def nears(movement: Movement, athlete: Athlete) -> bool:
     """Whether the movement breaks a limit of the athlete, comes near it, or can't be held against it."""
     return any(hold(limit, movement).answer != "inside" for limit in athlete.limits)
+
+
+def avoids(athlete: Athlete) -> tuple[str, ...]:
+    """The names of what an athlete is to avoid, as typed: on their list and under their limits."""
+    return (*athlete.avoid, *(name for limit in athlete.limits for name in limit.avoid))
+
+
+def sounds_like(avoided: str, name: str) -> bool:
+    """Whether the name of a movement holds every word of a name on a list of what to avoid."""
+    return {fold(word) for word in split(avoided)} <= {fold(word) for word in split(name)}
 
 
 def touches(limit: Limit, item: Item, movement: Movement, athlete: Athlete) -> bool:

@@ -1,15 +1,17 @@
 """What there is to train with: the library narrowed to this gym and to the limits of everyone who trains."""
 
+from collections.abc import Iterable
 from functools import cached_property
 from typing import Final
 
 from setwright.coverage import Movement
 from setwright.coverage.shapes import CLASSES
 from setwright.library.table import Library, library
+from setwright.model.people import Athlete
 from setwright.model.plan import Week
 from setwright.model.room import Stock
 from setwright.rules.aims import training
-from setwright.rules.limits import nears
+from setwright.rules.limits import avoids, nears
 from setwright.rules.stations import has
 
 HEAVY_DUMBBELL_KG: Final = 20.0
@@ -28,12 +30,12 @@ class Means:
     @cached_property
     def movements(self) -> tuple[Movement, ...]:
         """Every movement that this gym has and that nears no limit of anyone who trains."""
-        athletes = training(self.week)
-        avoided = frozenset(
-            self.table.find(name).key
-            for athlete in athletes
-            for name in (*athlete.avoid, *(word for limit in athlete.limits for word in limit.avoid))
-        )
+        return self.within(training(self.week))
+
+    def within(self, athletes: Iterable[Athlete]) -> tuple[Movement, ...]:
+        """What this gym has that nears no limit of some athletes and that none of them is to avoid."""
+        athletes = tuple(athletes)
+        avoided = {self.table.find(name).key for athlete in athletes for name in avoids(athlete)}
         return tuple(
             movement
             for movement in self.in_the_gym

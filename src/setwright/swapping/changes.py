@@ -28,7 +28,7 @@ class Spot(NamedTuple):
 
 
 class Change(NamedTuple):
-    """One change. ``spot``: the line paired or replaced; of an added movement only the session counts.
+    """One change. ``spot``: the line paired or replaced; an added movement goes in before that entry.
 
     ``load_class``: the movement's class in this gym, on which its dose depends.
     """
@@ -55,12 +55,15 @@ def dose_text(change: Change, item: Item | None = None, group: Group | None = No
 
     ``item`` and ``group`` stand at the change's spot; in a group with rounds a member says one round.
     """
-    side = "" if change.movement["sides"] == "both" else " each side"
-    reps = f"{REPS[change.load_class]}{side} at {RIR[change.load_class]} RIR"
-    if group is not None and group.rounds is not None:
-        return reps
     old = item.dose if item and change.kind == "replace" else None
-    return f"{round(count(old).sets.low) if old else SETS} x {reps}"
+    return dose_of(change.movement, change.load_class, old, one_round=_one_round(group))
+
+
+def dose_of(movement: Movement, load_class: str, old: Dose | None, *, one_round: bool = False) -> str:
+    """A dose line for a movement of a class, with as many sets as ``old``; ``one_round``: of one round."""
+    side = "" if movement["sides"] == "both" else " each side"
+    reps = f"{REPS[load_class]}{side} at {RIR[load_class]} RIR"
+    return reps if one_round else f"{round(count(old).sets.low) if old else SETS} x {reps}"
 
 
 def changed(week: Week, changes: tuple[Change, ...]) -> Week:
@@ -77,6 +80,7 @@ def _session(session: Session, number: int, here: Mapping[int, Change]) -> Sessi
     on = {change.spot: (at, change) for at, change in here.items() if change.kind != "add"}
     work: list[Item | Group] = []
     for at, entry in enumerate(session.work):
+        work.extend(_added(session, here, at))
         if isinstance(entry, Group):
             members = (
                 _with(item, entry, on.get(Spot(number, at, member)))
@@ -85,8 +89,13 @@ def _session(session: Session, number: int, here: Mapping[int, Change]) -> Sessi
             work.append(entry.model_copy(update={"items": tuple(item for some in members for item in some)}))
         else:
             work.append(_entry(entry, on.get(Spot(number, at))))
-    added = (_item(change, at, session.work_place) for at, change in here.items() if change.kind == "add")
-    return session.model_copy(update={"work": (*work, *added)})
+    return session.model_copy(update={"work": (*work, *_added(session, here, len(session.work)))})
+
+
+def _added(session: Session, here: Mapping[int, Change], entry: int) -> Iterator[Item]:
+    for at, change in here.items():
+        if change.kind == "add" and change.spot.entry == entry:
+            yield _item(change, at, session.work_place)
 
 
 def _with(item: Item, group: Group | None, told: tuple[int, Change] | None) -> tuple[Item, ...]:
@@ -126,9 +135,14 @@ def _item(change: Change, at: int, near: Place, item: Item | None = None, group:
     if item is not None and change.kind == "replace":
         kept = {"priority": item.priority, "for_": item.for_, "not_for": item.not_for, "place": item.place}
     name = str(change.movement["name"])
-    one_round = group is not None and group.rounds is not None
-    dose = _dose(dose_text(change, item, group), one_round=one_round).model_copy(update={"place": place})
+    dose = _dose(dose_text(change, item, group), one_round=_one_round(group)).model_copy(
+        update={"place": place}
+    )
     return Item(**{"name": name, "place": place, "key": change.movement["key"], "dose": dose, **kept})
+
+
+def _one_round(group: Group | None) -> bool:
+    return group is not None and group.rounds is not None
 
 
 @cache

@@ -1,25 +1,52 @@
 """Changes as lines to type, each at its place in the coach's own file, in the file's own indentation."""
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
+from itertools import groupby
 from typing import Final, NamedTuple
 
 from setwright.model.plan import Group, Item, Session, Week
 from setwright.places import Source
-from setwright.swapping.changes import Change, dose_text, lines, rest_of
+from setwright.swapping.changes import Change, Spot, dose_text, lines, rest_of
 
-_REST_IN_LINE: Final = re.compile(r",\s*rest\s+(?P<rest>[^,#]+?)\s*(?=,|#|$)")
+_REST_IN_LINE: Final = re.compile(r",\s*rest\s+(?P<rest>[^,#]+?)\s*(?=,|\s#|$)")
 _REST_BELOW: Final = re.compile(r"\s*rest\s*:\s*(?P<rest>[^#]+?)\s*(?:#.*)?$")
-_KEPT: Final = re.compile(r"\s*(?:priority|for|not for)\s*:")
+_HOLDS_A_DOSE: Final = re.compile(r"\s*(?:-\s|do\s*:)")
+_KEPT: Final = re.compile(r"\s*(?:(?:priority|for|not for)\s*:|#|$)")
 _REMARK: Final = re.compile(r"\s*(#.*)?$")
 
 
 class Edit(NamedTuple):
-    """Lines ``first`` to ``last`` (counted from 1) give way to ``new``; ``last`` before ``first`` inserts."""
+    """Lines ``first`` to ``last`` (counted from 1) give way to ``new``; ``last`` before ``first`` inserts.
+
+    ``gone``: what stood under the old line and is not kept, as it was typed.
+    """
 
     first: int
     last: int
     new: tuple[str, ...]
+    gone: tuple[str, ...] = ()
+
+
+class Block(NamedTuple):
+    """The lines of one entry of a list, from its hyphen on, with the number of the first."""
+
+    first: int
+    body: tuple[str, ...]
+
+    @property
+    def last(self) -> int:
+        """The number of its last line; remarks and blank lines behind it belong to what follows."""
+        return self.first + len(self.body) - 1
+
+    @property
+    def indent(self) -> str:
+        """The blanks before its hyphen."""
+        return self.body[0][: _depth(self.body[0])]
+
+    def below(self, *new: str) -> Edit:
+        """The edit that puts new lines after it."""
+        return Edit(self.last + 1, self.last, new)
 
 
 def edits(week: Week, changes: Iterable[Change], source: Source) -> tuple[Edit, ...] | None:
@@ -27,22 +54,10 @@ def edits(week: Week, changes: Iterable[Change], source: Source) -> tuple[Edit, 
 
     None where the text can't be cut by lines: entries in braces, a day that another day repeats.
     """
-    written = source.text.splitlines()
     at = {spot: (item, group) for spot, item, group in lines(week)}
-    made: list[Edit] = []
-    for change in changes:
-        session = week.sessions[change.spot.session]
-        if _shared(week, session) or session.place.file != source.file:
-            return None
-        edit = (
-            _added(change, session, written)
-            if change.kind == "add"
-            else _at_a_line(change, *at[change.spot], written)
-        )
-        if edit is None:
-            return None
-        made.append(edit)
-    return tuple(sorted(made))
+    made = [_edit(week, change, at, source) for change in changes]
+    found = sorted(edit for edit in made if edit)
+    return tuple(_together(found)) if len(found) == len(made) else None
 
 
 def pasted(text: str, made: Iterable[Edit]) -> str:
@@ -53,74 +68,95 @@ def pasted(text: str, made: Iterable[Edit]) -> str:
     return "\n".join(written) + "\n"
 
 
-def _shared(week: Week, session: Session) -> bool:
+def block_at(first: int, source: Source) -> Block | None:
+    """The entry that starts with a hyphen on line ``first``; None for one in braces or on a later line."""
+    written = source.text.splitlines()
+    head = written[first - 1]
+    if not head.lstrip().startswith("- ") or "{" in head:
+        return None
+    last = first
+    for number, line in enumerate(written[first:], first + 1):
+        if _REMARK.match(line):
+            continue
+        if _depth(line) <= _depth(head):
+            break
+        last = number
+    return Block(first, tuple(written[first - 1 : last]))
+
+
+def repeated(week: Week, session: Session) -> bool:
+    """Whether another day repeats lines of this one, so that a change of the text would change both."""
     places = {item.place for item in session.items()}
     others = (one for one in week.sessions if one is not session)
     return any(item.place in places for other in others for item in other.items())
 
 
-def _added(change: Change, session: Session, written: list[str]) -> Edit | None:
-    if not session.work:
+def _edit(
+    week: Week, change: Change, at: dict[Spot, tuple[Item, Group | None]], source: Source
+) -> Edit | None:
+    session = week.sessions[change.spot.session]
+    if not session.work or repeated(week, session):
         return None
-    entry = session.work[-1]
-    block = _block(entry.place.line, written)
-    if block is None:
-        return None
-    first, last = block
-    indent = _indent(written[first - 1])
-    return Edit(last + 1, last, (f"{indent}- {_line(change)}",))
+    if change.kind == "add":
+        before = max(change.spot.entry - 1, 0)
+        block = block_at(session.work[before].place.line, source)
+        if block is None:
+            return None
+        edit = block.below(f"{block.indent}- {_line(change)}")
+        return edit if change.spot.entry else edit._replace(first=block.first, last=block.first - 1)
+    item, group = at[change.spot]
+    block = block_at(item.place.line, source)
+    return block and _at_a_line(change, item, group, block)
 
 
-def _at_a_line(change: Change, item: Item, group: Group | None, written: list[str]) -> Edit | None:
-    block = _block(item.place.line, written)
-    if block is None:
-        return None
-    first, last = block
-    indent, body = _indent(written[first - 1]), written[first - 1 : last]
+def _at_a_line(change: Change, item: Item, group: Group | None, block: Block) -> Edit | None:
     new = f"- {_line(change, item, group)}"
     if change.kind == "replace":
-        kept = [line for line in body[1:] if _KEPT.match(line)]
-        return Edit(first, last, (f"{indent}{new}", *kept))
+        kept = [line for line in block.body[1:] if _KEPT.match(line)]
+        gone = tuple(line.strip() for line in block.body[1:] if not _KEPT.match(line))
+        return Edit(block.first, block.last, (f"{block.indent}{new}", *kept), gone)
     if group is not None:
-        return Edit(last + 1, last, (f"{indent}{new}",))
-    return _paired(item, new, Edit(first, last, tuple(body)))
+        return block.below(f"{block.indent}{new}")
+    return _paired(item, new, block)
 
 
-def _paired(item: Item, new: str, old: Edit) -> Edit | None:
+def _paired(item: Item, new: str, block: Block) -> Edit | None:
     """A line and the one paired with it as a superset; the line's rest becomes that of the pair."""
-    indent = _indent(old.new[0])
-    found = _REST_IN_LINE.search(old.new[0])
-    head = old.new[0] if found is None else old.new[0][: found.start()] + old.new[0][found.end() :]
-    below = [line for line in old.new[1:] if not _REST_BELOW.match(line)]
-    rests = [match["rest"] for line in old.new[1:] if (match := _REST_BELOW.match(line))]
-    rest = rests[0] if rests else found["rest"] if found else None
-    if (rest is None) != (rest_of(item) is None):
+    rests = [rest for line in block.body for rest in _rests(line)]
+    if len(rests) != (rest_of(item) is not None):
         return None
-    inside = [f"    {line}" if line.strip() else line for line in (head, *below)]
-    group = [f"{indent}- superset:", *inside, f"{indent}    {new}"]
-    return old._replace(new=(*group, *([f"{indent}  rest: {rest}"] if rest else [])))
+    kept = [_without_rest(line) for line in block.body if not _REST_BELOW.match(line)]
+    inside = [f"    {line}" if line.strip() else line for line in kept]
+    rest = [f"{block.indent}  rest: {one}" for one in rests]
+    group = (f"{block.indent}- superset:", *inside, f"{block.indent}    {new}", *rest)
+    return Edit(block.first, block.last, group)
+
+
+def _rests(line: str) -> Iterator[str]:
+    if below := _REST_BELOW.match(line):
+        yield below["rest"]
+    elif _HOLDS_A_DOSE.match(line):
+        yield from (found["rest"] for found in _REST_IN_LINE.finditer(line))
+
+
+def _without_rest(line: str) -> str:
+    return _REST_IN_LINE.sub("", line) if _HOLDS_A_DOSE.match(line) else line
+
+
+def _together(made: list[Edit]) -> Iterator[Edit]:
+    """Edits with those that insert at one place joined, in their order."""
+    for (first, last), some in groupby(made, key=lambda edit: edit[:2]):
+        same = list(some)
+        yield (
+            same[0]._replace(new=tuple(line for edit in same for line in edit.new))
+            if last < first
+            else same[0]
+        )
 
 
 def _line(change: Change, item: Item | None = None, group: Group | None = None) -> str:
     return f"{change.movement['name']}: {dose_text(change, item, group)}"
 
 
-def _block(first: int, written: list[str]) -> tuple[int, int] | None:
-    """First and last line of an entry that starts on ``first``; None when it does not start with a hyphen."""
-    head = written[first - 1]
-    if not head.lstrip().startswith("- ") or "{" in head or "[" in head.split("#")[0].split(":")[0]:
-        return None
-    depth = len(_indent(head))
-    last = first
-    for number in range(first + 1, len(written) + 1):
-        line = written[number - 1]
-        if _REMARK.match(line):
-            continue
-        if len(_indent(line)) <= depth:
-            break
-        last = number
-    return first, last
-
-
-def _indent(line: str) -> str:
-    return line[: len(line) - len(line.lstrip(" "))]
+def _depth(line: str) -> int:
+    return len(line) - len(line.lstrip(" "))

@@ -1,6 +1,7 @@
 """What the rules say of a week, as counts that can be compared before and after a change."""
 
 from collections import Counter
+from collections.abc import Iterable
 from typing import Final, NamedTuple
 
 from setwright.coverage import Coverage, cover
@@ -15,11 +16,13 @@ from setwright.rules.rule import Case
 from setwright.rules.sets_under_range import too_few
 from setwright.rules.spoken import Spoken
 
-NOT_OURS: Final = frozenset({
-    "limit-broken", "avoided-move", "modified-but-nothing-changed", "sets-over-range", "half-a-pair",
-    "one-side-only",
+ABOUT_PEOPLE: Final = frozenset({
+    "limit-broken", "avoided-move", "modified-but-nothing-changed", "name-in-a-public-title",
 })  # fmt: skip
-"""Rules whose faults no movement is to settle: limits, doses that are too high, slips of typing."""
+"""Rules about one person's lines: what is proposed for everybody stays inside every limit anyway."""
+
+NEVER_CLOSED: Final = frozenset({"sets-over-range", "half-a-pair", "one-side-only"})
+"""Rules whose faults no movement is to close, a dose too high or a slip of typing; nor may one open them."""
 
 
 class Key(NamedTuple):
@@ -30,18 +33,26 @@ class Key(NamedTuple):
 
 
 class State(NamedTuple):
-    """A week judged. ``gaps`` and ``advice`` count faults; ``found`` are the gaps themselves.
+    """A week judged. ``gaps``, ``others`` and ``advice`` count faults; ``found`` are the gaps themselves.
 
-    ``short``: the muscle groups with too few sets. ``minutes`` a session, in the order of the plan.
+    ``others``: gaps that no movement is to close, such as too many sets. ``short``: the muscle groups with
+    too few sets. ``minutes`` a session, in the order of the plan.
     """
 
     week: Week
     coverage: Coverage
     found: tuple[Spoken, ...]
     gaps: Counter[Key]
+    others: Counter[Key]
     advice: Counter[Key]
     short: frozenset[str]
     minutes: tuple[float, ...]
+
+    @property
+    def proposed(self) -> frozenset[str]:
+        """The keys of the movements that the gaps' own findings propose."""
+        cures = (one.fault.cure for one in self.found if one.fault.cure)
+        return frozenset(cure.movement["key"] for cure in cures if cure.movement)
 
 
 class Judge:
@@ -50,7 +61,7 @@ class Judge:
     def __init__(self, means: Means, table: Library) -> None:
         self.means = means
         self._table = table
-        self._rules = tuple(rule for rule in RULES if rule.id not in NOT_OURS)
+        self._rules = tuple(rule for rule in RULES if rule.id not in ABOUT_PEOPLE)
 
     def __call__(self, week: Week) -> State:
         """The state of a week; what ``allow`` silences is no fault."""
@@ -58,24 +69,28 @@ class Judge:
         aim = aim_in_force(week, coverage)
         case = Case(coverage, aim, self.means)
         standing_now = standing(case, self._rules)
-        found = tuple(one for one in standing_now if one.level >= Level.gap)
+        gaps = [one for one in standing_now if one.level >= Level.gap]
+        found = tuple(one for one in gaps if one.rule.id not in NEVER_CLOSED)
         minutes = {id(one.session): one.minutes for one in coverage.sessions}
         return State(
             week=week,
             coverage=coverage,
             found=found,
-            gaps=Counter(map(key_of, found)),
-            advice=Counter(key_of(one) for one in standing_now if one.level < Level.gap),
-            short=frozenset(
-                too_few(case) if Key("sets-under-range", frozenset()) in map(key_of, found) else ()
-            ),
+            gaps=_counted(found),
+            others=_counted(one for one in gaps if one.rule.id in NEVER_CLOSED),
+            advice=_counted(one for one in standing_now if one.level < Level.gap),
+            short=frozenset(too_few(case) if any(one.rule.id == "sets-under-range" for one in found) else ()),
             minutes=tuple(minutes[id(session)] for session in week.sessions),
         )
 
 
-def key_of(one: Spoken) -> Key:
-    """The key of a fault."""
-    return Key(one.rule.id, frozenset(one.fault.parts))
+def _counted(found: Iterable[Spoken]) -> Counter[Key]:
+    """Faults by key; of a rule about lines each line counts, so that mending one of two is seen."""
+    faults: Counter[Key] = Counter()
+    for one in found:
+        key = Key(one.rule.id, frozenset(one.fault.parts))
+        faults[key] += len(one.fault.seen) if one.rule.looks_at == "item" else 1
+    return faults
 
 
 def lost(before: Coverage, after: Coverage) -> tuple[str, ...]:

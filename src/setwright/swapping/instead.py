@@ -1,0 +1,201 @@
+"""What one athlete does instead of the lines that break a limit of theirs or stand on their list."""
+
+import re
+from collections.abc import Iterator
+from typing import Final, NamedTuple
+
+from setwright.checked import Checked
+from setwright.coverage import PARTS, Movement
+from setwright.coverage.shapes import CLASSES
+from setwright.model.people import Athlete
+from setwright.model.plan import Item, Session, Week
+from setwright.places import Place
+from setwright.reading.nearest import nearest
+from setwright.rules.avoided_move import listed
+from setwright.rules.limit_broken import limit_words, met
+from setwright.rules.limits import avoids, sounds_like
+from setwright.rules.means import Means, means
+from setwright.swapping.changes import dose_of, lines
+from setwright.swapping.paste import Edit, block_at, repeated
+from setwright.swapping.proposal import NotToSwap, readable, signed
+
+_PLAIN_NAME: Final = re.compile(r"\w[\w .'-]*")
+_HAS_INSTEAD: Final = re.compile(r"\s*instead\s*:")
+
+
+class Instead(NamedTuple):
+    """A line that an athlete can't do as written, and what they do instead.
+
+    ``why``: the limits it breaks and the names on the list, in words. ``movement`` None: nothing at hand is
+    of its line or kind. ``lost``: what the line does and the movement does not, in words. ``edit``: the
+    lines to type, None where the text can't be cut by lines.
+    """
+
+    session: Session
+    item: Item
+    why: tuple[str, ...]
+    movement: Movement | None
+    lost: tuple[str, ...]
+    edit: Edit | None
+
+
+class ForOne(NamedTuple):
+    """``lines`` in the order of the plan; ``ask``: lines that only whoever set the limit can answer for."""
+
+    before: Checked
+    athlete: Athlete
+    lines: tuple[Instead, ...]
+    ask: tuple[str, ...]
+
+
+class _Against(NamedTuple):
+    """A line against which something stands; ``sure`` False where that has to be asked."""
+
+    session: Session
+    item: Item
+    why: str
+    sure: bool
+
+
+def propose_for(checked: Checked, name: str) -> ForOne:
+    """For each line of an athlete that breaks a limit or is on their list, the nearest movement inside it.
+
+    Nothing near a limit of the athlete is proposed, nothing that sounds like what they avoid, and nothing
+    that the session holds already.
+
+    Raises: NotToSwap where a line could not be read, the squad has no such athlete, the athlete is out, or
+    a limit of theirs does not say who set it.
+    """
+    week, table = readable(checked)
+    athlete = _named(week, name)
+    signed(athlete)
+    at_hand = means(week, table)
+    against = sorted(
+        (*_limits(week, at_hand, athlete), *_list(week, at_hand, athlete)),
+        key=lambda one: (week.sessions.index(one.session), one.item.place),
+    )
+    whys: dict[Place, list[_Against]] = {}
+    for one in against:
+        if one.sure:
+            whys.setdefault(one.item.place, []).append(one)
+    asked = {f"{one.item.name} (line {one.item.place.line})" for one in against if one.item.place not in whys}
+    taken: dict[Place, set[str | None]] = {}
+    found = []
+    for some in whys.values():
+        session = some[0].session
+        held = taken.setdefault(session.place, {item.key for item in session.items()})
+        new = _nearest(at_hand, athlete, some[0].item, held)
+        held.add(new["key"] if new else None)
+        found.append(_instead(checked, at_hand, athlete, some, new))
+    return ForOne(checked, athlete, tuple(found), tuple(sorted(asked)))
+
+
+def _named(week: Week, name: str) -> Athlete:
+    athletes = {one.name: one for one in (week.squad.athletes if week.squad else ())}
+    if name not in athletes:
+        near = nearest(name, athletes)
+        meant = f"; did you mean {near[0]}?" if near else ""
+        raise NotToSwap(f"the plan's squad has no athlete {name}{meant}")
+    if athletes[name].participation == "out":
+        raise NotToSwap(f"{name} is out (`participation: out`): nothing is proposed")
+    return athletes[name]
+
+
+def _limits(week: Week, at_hand: Means, athlete: Athlete) -> Iterator[_Against]:
+    for one in met(week, at_hand.table, athlete):
+        task = one.task
+        yield _Against(task.session, task.item, limit_words(one.limit), one.held.answer == "broken")
+
+
+def _list(week: Week, at_hand: Means, athlete: Athlete) -> Iterator[_Against]:
+    for one in listed(week, at_hand.table, athlete):
+        task = one.task
+        sure = one.how == "is" and task.item.key is not None
+        yield _Against(task.session, task.item, f'on the list, "{one.avoided}"', sure)
+
+
+def _nearest(at_hand: Means, athlete: Athlete, item: Item, taken: set[str | None]) -> Movement | None:
+    """The movement that keeps the line and loses least; then a neighbour, then the heavier.
+
+    A crossing move finishes a lift and does not replace it, so it comes after what does not cross.
+
+    Only movements with the line's pattern or a line of pull in common are near at all.
+    """
+    assert item.key is not None
+    old = at_hand.table.movement(item.key)
+    served, neighbours = set(old.get("serves", ())), (*old["easier"], *old["harder"])
+
+    def rank(new: Movement) -> tuple[bool, bool, int, bool, bool, int]:
+        return (
+            bool(served) and served.isdisjoint(new.get("serves", ())),
+            bool(new.get("crossing")) != bool(old.get("crossing")),
+            len(lost(old, new, at_hand)),
+            new["pattern"] != old["pattern"],
+            new["key"] not in neighbours,
+            -CLASSES.index(at_hand.load_class(new)),
+        )
+
+    near = [
+        new
+        for new in at_hand.within((athlete,))
+        if new["key"] not in taken
+        and not any(sounds_like(name, str(new["name"])) for name in avoids(athlete))
+        and (new["pattern"] == old["pattern"] or not served.isdisjoint(new.get("serves", ())))
+    ]
+    return min(near, key=rank, default=None)
+
+
+def lost(old: Movement, new: Movement, at_hand: Means) -> tuple[str, ...]:
+    """What a movement does that the one in its place does not, in words: lines, lengths, midline, load."""
+    told = [f"the {part} line" for part in old.get("serves", ()) if part not in new.get("serves", ())]
+    for part in PARTS if old["scored"] else ():
+        for length in ("long", "short"):
+            loaded = f"loaded_{length}"
+            if old["parts"][part][loaded] == "yes" and not (
+                new["scored"] and new["parts"][part][loaded] == "yes"
+            ):
+                told.append(f"{part} loaded {length}")
+    if old.get("crossing") and not new.get("crossing"):
+        told.append("the way past the midline")
+    before, after = at_hand.load_class(old), at_hand.load_class(new)
+    if CLASSES.index(after) < CLASSES.index(before):
+        told.append(f"load ({before} to {after})")
+    return tuple(told)
+
+
+def _instead(
+    checked: Checked, at_hand: Means, athlete: Athlete, against: list[_Against], new: Movement | None
+) -> Instead:
+    session, item = against[0].session, against[0].item
+    why = tuple(dict.fromkeys(one.why for one in against))
+    if new is None or item.key is None:
+        return Instead(session, item, why, None, (), None)
+    old = at_hand.table.movement(item.key)
+    block = block_at(item.place.line, checked.sources[checked.file])
+    if block is None or repeated(at_hand.week, session) or any(map(_HAS_INSTEAD.match, block.body)):
+        edit = None
+    else:
+        edit = block.below(*_lines(block.indent + "  ", athlete, item, new, at_hand))
+    return Instead(session, item, why, new, lost(old, new, at_hand), edit)
+
+
+def _lines(indent: str, athlete: Athlete, item: Item, new: Movement, at_hand: Means) -> Iterator[str]:
+    """``instead:`` and what stands under it: the movement alone where it can take the line's dose."""
+    who = athlete.name if _PLAIN_NAME.fullmatch(athlete.name) else f'"{athlete.name}"'
+    yield f"{indent}instead:"
+    if _takes_the_dose(at_hand.table.movement(str(item.key)), new, item):
+        yield f"{indent}  {who}: {new['name']}"
+        return
+    rounds = any(group and group.rounds for _, one, group in lines(at_hand.week) if one is item)
+    yield f"{indent}  {who}:"
+    yield f"{indent}    - {new['name']}: {dose_of(new, at_hand.load_class(new), item.dose, one_round=rounds)}"
+
+
+def _takes_the_dose(old: Movement, new: Movement, item: Item) -> bool:
+    """Whether a movement can take a line's dose as written: no load in it, the same sides and class."""
+    return (
+        item.dose is not None
+        and item.load is None
+        and not any(work.load for group in item.dose.groups for work in group.works)
+        and (old["sides"], old["class"], old["counting"]) == (new["sides"], new["class"], new["counting"])
+    )
