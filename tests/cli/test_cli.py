@@ -11,6 +11,7 @@ from typer.testing import CliRunner, Result
 
 from setwright import __version__
 from setwright.cli import app, main
+from setwright.rules.no_cure_in_this_gym import BAD as NO_CURE
 
 ROOT = Path(__file__).parents[2]
 CREW = ROOT / "examples" / "skerrow-bay"
@@ -26,7 +27,7 @@ def test_version() -> None:
 
 
 def test_each_command_shows_help_with_an_example() -> None:
-    for command in ("check", "read", "move", "sheet", "explain"):
+    for command in ("check", "read", "move", "sheet", "swap", "explain"):
         result = run(command, "--help")
         assert result.exit_code == 0
         assert f"Example:  setwright {command}" in result.output
@@ -239,3 +240,19 @@ def test_every_fault_of_a_bad_morning_in_one_run(tmp_path: Path) -> None:
         assert finding["source"]
     for line in (5, 7, 8, 9, 10, 11, 12, 13, 15, 17, 18, 19, 21, 23):
         assert line in told, f"line {line} went unnoticed"
+
+
+def test_swap_proposes_for_everybody_and_for_one_and_leaves_the_file_alone(tmp_path: Path) -> None:
+    flawed = CREW / "week-flawed.yaml"
+    before = flawed.read_bytes()
+    result = run("swap", str(flawed))
+    assert result.exit_code == 0
+    assert "level cable crossover: 3 x 12 at 1 RIR" in result.output
+    assert flawed.read_bytes() == before
+    assert run("swap", str(flawed), "--for", "Callan").exit_code == 0
+    nobody = run("swap", str(flawed), "--for", "Kallan")
+    assert nobody.exit_code == 2
+    assert "did you mean Callan?" in nobody.output
+    plan = tmp_path / "week.yaml"
+    plan.write_text(NO_CURE, encoding="utf-8")
+    assert run("swap", str(plan)).exit_code == 1

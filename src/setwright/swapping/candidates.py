@@ -10,7 +10,8 @@ from setwright.rules.cures import PULLS_TO_PROPOSE
 from setwright.rules.means import Means
 from setwright.rules.rule import doses, nothing_closes
 from setwright.rules.spoken import Spoken
-from setwright.swapping.changes import Change, Spot, lines
+from setwright.swapping.changes import Change, Spot, dosable, lines
+from setwright.swapping.likeness import like
 from setwright.swapping.state import State
 
 FIXED: Final = 1
@@ -65,7 +66,9 @@ def _place_for(movement: Movement, session: Session, means: Means) -> int:
 def closing(state: State, means: Means) -> tuple[Movement, ...]:
     """The movements at hand that close a gap by being done; of those alike, one."""
     return _one_of_each(
-        (m for m in means.movements if any(_closes(one, m, state) for one in state.found)), state, means
+        (m for m in means.movements if dosable(m) and any(_closes(one, m, state) for one in state.found)),
+        state,
+        means,
     )
 
 
@@ -92,17 +95,10 @@ def facts(movement: Movement, means: Means) -> object:
 
 
 def _kin(item: Item, state: State, means: Means) -> tuple[Movement, ...]:
-    """The movements at hand of a line's pattern or with a line of pull in common; of those alike, one."""
+    """The movements at hand that can stand for a line, the most like it first; of those alike, one."""
     assert item.key is not None
-    old = means.table.movement(item.key)
-    served = set(old.get("serves", ()))
-    alike = (
-        m
-        for m in means.movements
-        if m["key"] != item.key
-        and (m["pattern"] == old["pattern"] or not served.isdisjoint(m.get("serves", ())))
-    )
-    return _one_of_each(alike, state, means)
+    at_hand = filter(dosable, means.movements)
+    return _one_of_each(like(means.table.movement(item.key), at_hand, means), state, means)
 
 
 def _one_of_each(some: Iterable[Movement], state: State, means: Means) -> tuple[Movement, ...]:

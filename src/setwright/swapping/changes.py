@@ -16,6 +16,9 @@ from setwright.rules.cures import REPS, RIR, SETS
 FIRST_COLUMN: Final = 10_000
 """Column from which lines are placed that no text holds yet (choice: beyond any line that is read)."""
 
+IN_REPETITIONS: Final = frozenset({"each rep once", "per side"})
+"""How the library counts what may be proposed: other counts leave open what a repetition is (choice)."""
+
 Kind = Literal["pair", "add", "replace"]
 
 
@@ -57,6 +60,11 @@ def dose_text(change: Change, item: Item | None = None, group: Group | None = No
     """
     old = item.dose if item and change.kind == "replace" else None
     return dose_of(change.movement, change.load_class, old, one_round=_one_round(group))
+
+
+def dosable(movement: Movement) -> bool:
+    """Whether a dose in repetitions fits: nothing that is held, carried or counted by the step."""
+    return movement["counting"] in IN_REPETITIONS
 
 
 def dose_of(movement: Movement, load_class: str, old: Dose | None, *, one_round: bool = False) -> str:
@@ -114,17 +122,16 @@ def _entry(item: Item, told: tuple[int, Change] | None) -> Item | Group:
 
 
 def rest_of(item: Item) -> Rest | None:
-    """The rest of a line, which becomes the rest of its group when the line is paired."""
-    return item.dose.groups[0].rest if item.dose else item.rest
+    """The rest of a line with a dose, which becomes the rest of its group when the line is paired."""
+    assert item.dose is not None
+    return item.dose.groups[0].rest
 
 
 def without_rest(item: Item) -> Item:
-    """A line without its rest."""
-    dose = item.dose
-    if dose is not None:
-        groups = tuple(group.model_copy(update={"rest": None}) for group in dose.groups)
-        dose = dose.model_copy(update={"groups": groups})
-    return item.model_copy(update={"rest": None, "dose": dose})
+    """A line with a dose, without its rest."""
+    assert item.dose is not None
+    groups = tuple(group.model_copy(update={"rest": None}) for group in item.dose.groups)
+    return item.model_copy(update={"rest": None, "dose": item.dose.model_copy(update={"groups": groups})})
 
 
 def _item(change: Change, at: int, near: Place, item: Item | None = None, group: Group | None = None) -> Item:

@@ -5,8 +5,7 @@ from collections.abc import Iterator
 from typing import Final, NamedTuple
 
 from setwright.checked import Checked
-from setwright.coverage import PARTS, Movement
-from setwright.coverage.shapes import CLASSES
+from setwright.coverage import Movement
 from setwright.model.people import Athlete
 from setwright.model.plan import Item, Session, Week
 from setwright.places import Place
@@ -15,7 +14,8 @@ from setwright.rules.avoided_move import listed
 from setwright.rules.limit_broken import limit_words, met
 from setwright.rules.limits import avoids, sounds_like
 from setwright.rules.means import Means, means
-from setwright.swapping.changes import dose_of, lines
+from setwright.swapping.changes import dosable, dose_of, lines
+from setwright.swapping.likeness import like, lost
 from setwright.swapping.paste import Edit, block_at, repeated
 from setwright.swapping.proposal import NotToSwap, readable, signed
 
@@ -115,52 +115,16 @@ def _list(week: Week, at_hand: Means, athlete: Athlete) -> Iterator[_Against]:
 
 
 def _nearest(at_hand: Means, athlete: Athlete, item: Item, taken: set[str | None]) -> Movement | None:
-    """The movement that keeps the line and loses least; then a neighbour, then the heavier.
-
-    A crossing move finishes a lift and does not replace it, so it comes after what does not cross.
-
-    Only movements with the line's pattern or a line of pull in common are near at all.
-    """
+    """The movement most like a line that the athlete may do, that can be dosed, and that is not taken yet."""
     assert item.key is not None
-    old = at_hand.table.movement(item.key)
-    served, neighbours = set(old.get("serves", ())), (*old["easier"], *old["harder"])
-
-    def rank(new: Movement) -> tuple[bool, bool, int, bool, bool, int]:
-        return (
-            bool(served) and served.isdisjoint(new.get("serves", ())),
-            bool(new.get("crossing")) != bool(old.get("crossing")),
-            len(lost(old, new, at_hand)),
-            new["pattern"] != old["pattern"],
-            new["key"] not in neighbours,
-            -CLASSES.index(at_hand.load_class(new)),
-        )
-
-    near = [
+    free = (
         new
         for new in at_hand.within((athlete,))
         if new["key"] not in taken
+        and dosable(new)
         and not any(sounds_like(name, str(new["name"])) for name in avoids(athlete))
-        and (new["pattern"] == old["pattern"] or not served.isdisjoint(new.get("serves", ())))
-    ]
-    return min(near, key=rank, default=None)
-
-
-def lost(old: Movement, new: Movement, at_hand: Means) -> tuple[str, ...]:
-    """What a movement does that the one in its place does not, in words: lines, lengths, midline, load."""
-    told = [f"the {part} line" for part in old.get("serves", ()) if part not in new.get("serves", ())]
-    for part in PARTS if old["scored"] else ():
-        for length in ("long", "short"):
-            loaded = f"loaded_{length}"
-            if old["parts"][part][loaded] == "yes" and not (
-                new["scored"] and new["parts"][part][loaded] == "yes"
-            ):
-                told.append(f"{part} loaded {length}")
-    if old.get("crossing") and not new.get("crossing"):
-        told.append("the way past the midline")
-    before, after = at_hand.load_class(old), at_hand.load_class(new)
-    if CLASSES.index(after) < CLASSES.index(before):
-        told.append(f"load ({before} to {after})")
-    return tuple(told)
+    )
+    return next(iter(like(at_hand.table.movement(item.key), free, at_hand)), None)
 
 
 def _instead(

@@ -9,10 +9,10 @@ from setwright.model.plan import Group, Item, Session, Week
 from setwright.places import Source
 from setwright.swapping.changes import Change, Spot, dose_text, lines, rest_of
 
-_REST_IN_LINE: Final = re.compile(r",\s*rest\s+(?P<rest>[^,#]+?)\s*(?=,|\s#|$)")
+_REST_IN_LINE: Final = re.compile(r",\s*rest\s+(?P<rest>[^,]+?)(?=\s*(?:,|$))")
 _REST_BELOW: Final = re.compile(r"\s*rest\s*:\s*(?P<rest>[^#]+?)\s*(?:#.*)?$")
 _HOLDS_A_DOSE: Final = re.compile(r"\s*(?:-\s|do\s*:)")
-_KEPT: Final = re.compile(r"\s*(?:(?:priority|for|not for)\s*:|#|$)")
+_KEPT: Final = re.compile(r"\s*(?:priority|for|not for)\s*:")
 _REMARK: Final = re.compile(r"\s*(#.*)?$")
 
 
@@ -112,12 +112,25 @@ def _edit(
 def _at_a_line(change: Change, item: Item, group: Group | None, block: Block) -> Edit | None:
     new = f"- {_line(change, item, group)}"
     if change.kind == "replace":
-        kept = [line for line in block.body[1:] if _KEPT.match(line)]
-        gone = tuple(line.strip() for line in block.body[1:] if not _KEPT.match(line))
+        kept, gone = _handed_on(block.body)
         return Edit(block.first, block.last, (f"{block.indent}{new}", *kept), gone)
     if group is not None:
         return block.below(f"{block.indent}{new}")
     return _paired(item, new, block)
+
+
+def _handed_on(body: tuple[str, ...]) -> tuple[list[str], tuple[str, ...]]:
+    """Of what stands under a line: what goes on with another movement, remarks too, and what does not."""
+    kept, gone, keep = [], [], False
+    words = min((_depth(line) for line in body[1:] if not _REMARK.match(line)), default=0)
+    for line in body[1:]:
+        if _depth(line) == words and not line.lstrip().startswith(("-", "#")):
+            keep = _KEPT.match(line) is not None
+        if keep or _REMARK.match(line):
+            kept.append(line)
+        else:
+            gone.append(line.strip())
+    return kept, tuple(gone)
 
 
 def _paired(item: Item, new: str, block: Block) -> Edit | None:
@@ -136,11 +149,12 @@ def _rests(line: str) -> Iterator[str]:
     if below := _REST_BELOW.match(line):
         yield below["rest"]
     elif _HOLDS_A_DOSE.match(line):
-        yield from (found["rest"] for found in _REST_IN_LINE.finditer(line))
+        yield from (found["rest"] for found in _REST_IN_LINE.finditer(line.partition(" #")[0]))
 
 
 def _without_rest(line: str) -> str:
-    return _REST_IN_LINE.sub("", line) if _HOLDS_A_DOSE.match(line) else line
+    typed, remark, words = line.partition(" #")
+    return _REST_IN_LINE.sub("", typed) + remark + words if _HOLDS_A_DOSE.match(line) else line
 
 
 def _together(made: list[Edit]) -> Iterator[Edit]:

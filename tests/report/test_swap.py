@@ -1,0 +1,54 @@
+"""The screen of swap: in 80 columns, from what is open to what it costs, every state said."""
+
+from setwright.report.swap import INSIDE, SHOW, swap_text
+from setwright.report.wrapping import WIDTH
+from setwright.rules import no_heavy_lift_for_part, push_without_pull, sets_over_range
+from setwright.swapping.search import Found
+from tests.rules.plans import example
+from tests.swapping.plans import FLAWED, GOOD, proposed, screen
+
+
+def test_the_flawed_week_from_what_is_open_to_what_it_costs() -> None:
+    text = swap_text(proposed(FLAWED, crew=True))
+    order = (
+        "2 open gaps", INSIDE, "1 change", "straight after incline 30 dumbbell bench press (line 33)",
+        "in the place of line 33, type", "  |       - superset:", "Thursday: 40 min before, 44 of 60 after.",
+        "Lost: nothing.", "Stays open: nothing.", "Tried ", "Before\n", "After\n", SHOW,
+    )  # fmt: skip
+    found = [text.index(part) for part in order]
+    assert found == sorted(found)
+    assert all(len(line) <= WIDTH for line in text.splitlines() if not line.startswith("  |"))
+
+
+def test_the_matrix_after_is_that_of_the_check_of_the_changed_plan() -> None:
+    text = swap_text(proposed(FLAWED, crew=True))
+    assert "flat bench press [1]" in text.split("After\n", maxsplit=1)[0]
+    assert "[1]" not in text.split("After\n", maxsplit=1)[1]
+
+
+def test_a_plan_without_a_gap() -> None:
+    assert example("week-good.yaml").findings == ()
+    assert swap_text(proposed(GOOD, crew=True)) == (
+        "Autumn block, week 3: no gap is open that a movement closes; there is nothing to\nchange\n"
+    )
+    assert INSIDE not in screen(no_heavy_lift_for_part.GOOD)
+
+
+def test_what_is_lost_by_a_replacement_is_said() -> None:
+    text = screen(push_without_pull.BAD.replace("    work:", "    minutes: 17\n    work:"))
+    assert "in the place of" in text
+    assert "Lost: nothing." not in text
+
+
+def test_gaps_that_no_movement_closes_are_named() -> None:
+    text = sets_over_range.BAD.replace("unit: kg", "unit: kg\naim: size")
+    text += "      - machine row: 4 x 10 at 2 RIR\n"
+    assert "Not for a swap, see `setwright check`: sets-over-range." in screen(text)
+
+
+def test_a_search_that_stopped_says_so() -> None:
+    proposal = proposed(push_without_pull.BAD)
+    before = proposal.found.before
+    stopped = proposal._replace(found=Found(before, None, 1, exhausted=False))
+    said = " ".join(swap_text(stopped).split())
+    assert "Tried 1 set of up to 3 changes, and stopped there: there may be a better one." in said
