@@ -2,8 +2,8 @@
 
 import sys
 
-from tests.bench import engine, mujoco_loop, startup
+from tests.bench import engine, mujoco_loop, startup, swap
 
 if __name__ == "__main__":
-    results = [bench.main() or bench.main() for bench in (engine, mujoco_loop, startup)]
+    results = [bench.main() or bench.main() for bench in (engine, mujoco_loop, startup, swap)]
     sys.exit(not all(results))
