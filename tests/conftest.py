@@ -4,6 +4,10 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
+from hypothesis import settings
+
+settings.register_profile("any machine", deadline=None)  # a busy machine is no fault of the text
+settings.load_profile("any machine")
 
 GOLDEN = Path(__file__).parent / "sheets" / "golden"
 

@@ -7,60 +7,134 @@ from setwright.coverage import Coverage, cover
 from setwright.findings import Finding, Level, in_order
 from setwright.library.table import Library
 from setwright.model.plan import Week
+from setwright.model.reader.alone import FileRead, kind_of, read_alone
 from setwright.own.plan import read_plan
 from setwright.places import Source
 from setwright.reading.text_rules import TEXT_RULES
 from setwright.rules.aims import AimInForce, aim_in_force
 from setwright.rules.allowing import Silenced
-from setwright.rules.judging import judge
+from setwright.rules.judging import Verdict, judge
 from setwright.rules.matrix import MatrixRow, matrix
 from setwright.rules.means import means
 from setwright.rules.rule import Case
 
 
-class Checked(NamedTuple):
-    """The outcome of a check. ``week``, ``coverage`` and ``aim`` are None when nothing could be read.
+class CheckedWeek(NamedTuple):
+    """One week of a plan: what it adds up to, what it is for, and what the rules say of it.
 
-    ``findings`` are in the order of files and lines. ``matrix`` is empty in a week without chest.
-    ``complete`` is False when part of the plan or of its files could not be read: counts may then be lower
-    than what was typed. ``waiting``: the error is in the plan itself, so what the week leaves out is not
-    judged yet. ``table``: the library of the plan, its own movements in it.
+    ``told``: the verdict as it is told of the whole plan, with findings that several weeks share.
+    """
+
+    week: Week
+    coverage: Coverage
+    aim: AimInForce
+    verdict: Verdict
+    told: Verdict
+
+    @property
+    def matrix(self) -> tuple[MatrixRow, ...]:
+        """The answers for each part of the chest, tied to what is told; empty in a week without chest."""
+        return matrix(self.coverage, self.aim, self.told.marks) if self.week.sessions else ()
+
+
+class Checked(NamedTuple):
+    """The outcome of a check. ``weeks`` is empty when nothing could be read.
+
+    ``findings`` are in the order of files and lines. ``complete`` is False when part of the plan or of its
+    files could not be read: counts may then be lower than what was typed. ``waiting``: the error is in the
+    plan itself, so what a week leaves out is not judged yet. ``table``: the library of the plan, its own
+    movements in it. ``alone``: the squad, gym or record that the file holds instead of a plan.
     """
 
     file: str
-    week: Week | None
-    coverage: Coverage | None
-    aim: AimInForce | None
-    matrix: tuple[MatrixRow, ...]
+    weeks: tuple[CheckedWeek, ...]
     findings: tuple[Finding, ...]
     allowed: tuple[Silenced, ...]
     sources: Mapping[str, Source]
     complete: bool
     waiting: bool = False
     table: Library | None = None
+    alone: FileRead | None = None
+
+    @property
+    def names(self) -> frozenset[str]:
+        """The athletes who are named in the file or its squad."""
+        if self.alone is not None:
+            return self.alone.names
+        squad = self.week.squad if self.week else None
+        return frozenset(athlete.name for athlete in squad.athletes) if squad else frozenset()
+
+    @property
+    def week(self) -> Week | None:
+        """The week of a plan of one week, the first of a block; None when nothing could be read."""
+        return self.weeks[0].week if self.weeks else None
+
+    @property
+    def coverage(self) -> Coverage | None:
+        """What that week adds up to."""
+        return self.weeks[0].coverage if self.weeks else None
+
+    @property
+    def aim(self) -> AimInForce | None:
+        """What that week is for."""
+        return self.weeks[0].aim if self.weeks else None
+
+    @property
+    def matrix(self) -> tuple[MatrixRow, ...]:
+        """The matrix of that week."""
+        return self.weeks[0].matrix if self.weeks else ()
+
+    def only(self, number: int) -> "Checked":
+        """The check of one week of a block, as if it were alone. Raises: IndexError."""
+        one = self.weeks[number - 1]
+        if len(self.weeks) == 1:
+            return self
+        typed = (finding for finding in self.findings if not finding.weeks)
+        return self._replace(
+            weeks=(one._replace(told=one.verdict),),
+            findings=tuple(in_order((*typed, *one.verdict.findings))),
+            allowed=one.verdict.silenced,
+        )
+
+
+def check_file(file: str, text: str, beside: Callable[[str], str | None]) -> Checked:
+    """The plan in ``text`` read and judged, or the squad, gym or record in it read."""
+    kind = kind_of(text)
+    if kind is None:
+        return check_plan(file, text, beside)
+    read = read_alone(kind, file, text)
+    told = tuple(in_order(read.findings))
+    return Checked(file, (), told, (), read.sources, complete=read.complete, alone=read)
 
 
 def check_plan(file: str, text: str, beside: Callable[[str], str | None]) -> Checked:
     """The plan in ``text`` read and judged; ``beside`` gives the text of files that the plan names."""
     read, table = read_plan(file, text, beside)
-    if read.week is None:
-        return Checked(
-            file, None, None, None, (), tuple(in_order(read.findings)), (), read.sources, complete=False
-        )
-    coverage = cover(read.week, table)
-    aim = aim_in_force(read.week, coverage)
-    waiting = any(f.level is Level.error and f.place.file == file for f in read.findings)
-    verdict = judge(Case(coverage, aim, means(read.week, table), waiting), TEXT_RULES)
+    waiting = bool(read.weeks) and any(f.level is Level.error and f.place.file == file for f in read.findings)
+    weeks = tuple(_checked(week, table, waiting=waiting) for week in read.weeks)
+    if len(weeks) > 1:
+        from setwright.rules.over_weeks import told_once  # noqa: PLC0415 - only a block needs it
+
+        told = told_once({one.week.number: one.verdict for one in weeks})
+        weeks = tuple(one._replace(told=told[one.week.number]) for one in weeks)
     return Checked(
         file=file,
-        week=read.week,
-        coverage=coverage,
-        aim=aim,
-        matrix=matrix(coverage, aim, verdict.marks),
-        findings=tuple(in_order((*read.findings, *verdict.findings))),
-        allowed=verdict.silenced,
+        weeks=weeks,
+        findings=tuple(
+            in_order(dict.fromkeys((*read.findings, *(f for w in weeks for f in w.told.findings))))
+        ),
+        allowed=tuple(dict.fromkeys(one for week in weeks for one in week.told.silenced)),
         sources=read.sources,
         complete=read.complete,
         waiting=waiting,
-        table=table,
+        table=table if weeks else None,
     )
+
+
+def _checked(week: Week, table: Library, *, waiting: bool) -> CheckedWeek:
+    coverage = cover(week, table)
+    aim = aim_in_force(week, coverage)
+    nothing = Verdict((), (), {})
+    judged = week.sessions or waiting
+    verdict = judge(Case(coverage, aim, means(week, table), waiting), TEXT_RULES) if judged else nothing
+    return CheckedWeek(week, coverage, aim, verdict, verdict)

@@ -7,6 +7,8 @@ from typing import TYPE_CHECKING, Annotated, Literal, NoReturn
 import typer
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
     from setwright.checked import Checked
     from setwright.own.plan import Sized
 
@@ -18,6 +20,10 @@ app = typer.Typer(
     rich_markup_mode=None,
 )
 
+AnyFile = Annotated[Path, typer.Argument(metavar="FILE", help="A plan, squad, gym or record file (YAML).")]
+Week = Annotated[
+    int | None, typer.Option("--week", metavar="N", help="Which week of a plan of several weeks.")
+]
 PlanFile = Annotated[Path, typer.Argument(metavar="FILE", help="A plan file (YAML).")]
 
 
@@ -39,22 +45,35 @@ def _plan_text(file: Path) -> str:
 
 def _plans(named: list[Path]) -> list[Path]:
     """The plan files named, folders replaced by the plans in them."""
-    from setwright.files import plans_in
+    from setwright.files import CannotRun, plans_in
 
-    plans = [plan for one in named for plan in plans_in(one)]
+    try:
+        plans = [plan for one in named for plan in plans_in(one)]
+    except CannotRun as stop:
+        _stop(str(stop))
     if not plans:
         _stop(f"there is no plan in {named[0]}: a plan is a .yaml file with a line `plan: its name`")
     return plans
 
 
-def _checked(file: Path) -> "Checked":
-    """The plan read, resolved, covered and judged."""
+def _checked(file: Path, *, only_plans: bool = False) -> "Checked":
+    """The plan read, resolved, covered and judged; a squad, gym or record read."""
     from functools import partial
 
-    from setwright.checked import check_plan
+    from setwright.checked import check_file, check_plan
     from setwright.files import read_beside
 
-    return check_plan(str(file), _plan_text(file), partial(read_beside, file))
+    check_one = check_plan if only_plans else check_file
+    return check_one(str(file), _plan_text(file), partial(read_beside, file))
+
+
+def _week_of(weeks: int, named: int | None, file: Path) -> int:
+    """The week that is asked for, or the end of the command when the plan has no such week or several."""
+    if named is None and weeks > 1:
+        _stop(f"{file} has {weeks} weeks; say which one, from --week 1 to --week {weeks}")
+    if named is not None and not 1 <= named <= weeks:
+        _stop(f"{file} has no week {named}: it has {'one week' if weeks == 1 else f'{weeks} weeks'}")
+    return named or 1
 
 
 def _movements(plan: Path | None, athlete: str | None) -> "Sized":
@@ -63,7 +82,7 @@ def _movements(plan: Path | None, athlete: str | None) -> "Sized":
 
     from setwright.files import read_beside
     from setwright.library.table import library
-    from setwright.model.reader import read_week
+    from setwright.model.reader import read_block
     from setwright.own.body import NoSuchBody
     from setwright.own.plan import NotToSize, Sized, sized_library
 
@@ -71,7 +90,7 @@ def _movements(plan: Path | None, athlete: str | None) -> "Sized":
         if athlete is not None:
             _stop("--for needs --plan and the plan that the athlete is in")
         return Sized(library(), 1.0, ())
-    read = read_week(str(plan), _plan_text(plan), partial(read_beside, plan))
+    read = read_block(str(plan), _plan_text(plan), partial(read_beside, plan))
     try:
         return sized_library(read, athlete)
     except (NotToSize, NoSuchBody) as stop:
@@ -119,7 +138,8 @@ def check(
     files: Annotated[
         list[Path],
         typer.Argument(
-            metavar="FILE|FOLDER|-...", help="Plan files (YAML), folders of them, - for standard input."
+            metavar="FILE|FOLDER|-...",
+            help="Plans, squads, gyms or records (YAML), folders of plans and records, - for standard input.",
         ),
     ],
     form: Annotated[
@@ -133,41 +153,92 @@ def check(
         bool,
         typer.Option("--with-names", help="Athletes' names in machine output too; logs are read by others."),
     ] = False,
+    watch: Annotated[
+        bool, typer.Option("--watch", help="Check again at each save of the plans or of files they name.")
+    ] = False,
 ) -> None:
     """Check plans before publishing: what they cover, what is missing, what can't be read.
+
+    A squad, gym or record file named alone is read, and what can't be read in it is said.
 
     Exit status: 0 nothing at or above --fail-on, 1 findings, 2 could not run.
     """
     from setwright.findings import Level, exit_status
 
-    checked = [_checked(file) for file in _plans(files)]
+    if watch:
+        _watch(files, form, with_names=with_names)
+    elif form == "json":
+        from setwright.report import machine
+
+        checked = [_checked(file) for file in _plans(files)]
+        typer.echo(machine.json_text(checked, with_names=with_names), nl=False)
+        raise typer.Exit(exit_status([f for one in checked for f in one.findings], Level[fail_on]))
+    else:
+        say, status = _sayer(form, with_names=with_names), 0
+        for number, file in enumerate(_plans(files)):
+            one = _checked(file)
+            typer.echo(("\n" if number and form == "text" else "") + say(one), nl=False)
+            status = max(status, exit_status(one.findings, Level[fail_on]))
+        raise typer.Exit(status)
+
+
+def _sayer(form: str, *, with_names: bool) -> "Callable[[Checked], str]":
+    """What prints one checked plan: as text, as short lines, or as annotations."""
+    from functools import partial
+
     if form == "text":
         from setwright.report import terminal
 
-        typer.echo("\n".join(terminal.text(one, colour=_in_colour()) for one in checked), nl=False)
-    else:
-        from setwright.report import machine
+        return partial(terminal.text, colour=_in_colour())
+    from setwright.report import machine
 
-        if form == "json":
-            typer.echo(machine.json_text(checked, with_names=with_names), nl=False)
-        else:
-            lines = machine.short if form == "short" else machine.github
-            typer.echo("".join(lines(one, with_names=with_names) for one in checked), nl=False)
-    raise typer.Exit(exit_status([f for one in checked for f in one.findings], Level[fail_on]))
+    return partial(machine.short if form == "short" else machine.github, with_names=with_names)
 
 
-@app.command(epilog="Example:  setwright read week-3.yaml")
-def read(file: PlanFile) -> None:
-    """Say every line of a plan back in plain words, with the answers in force for what was not written."""
+def _watch(files: list[Path], form: str, *, with_names: bool) -> None:
+    """Check and print at each save until Ctrl-C."""
+    from functools import partial
+
+    from setwright.watching import watch
+
+    if form == "json":
+        _stop("--watch prints again and again, and JSON is one document: take --format text or short")
+    if Path("-") in files:
+        _stop("--watch needs files: standard input can't be read again")
+    say = _sayer(form, with_names=with_names)
+    watch(files, say, partial(typer.echo, nl=False), redraw=sys.stdout.isatty())
+
+
+@app.command(epilog="Example:  setwright read week-3.yaml --count")
+def read(
+    file: AnyFile,
+    week: Week = None,
+    count: Annotated[
+        bool,
+        typer.Option(
+            "--count", help="Under each line what it counts: sets, hard sets and why, amounts, time."
+        ),
+    ] = False,
+) -> None:
+    """Say every line of a plan, squad, gym or record back in plain words, with the answers in force."""
     from functools import partial
 
     from setwright.files import read_beside
     from setwright.findings import exit_status
+    from setwright.model.reader.alone import kind_of, read_alone
     from setwright.own.plan import read_plan
-    from setwright.report.read import read_text
+    from setwright.report.read import alone_text, read_text
 
-    plan, table = read_plan(str(file), _plan_text(file), partial(read_beside, file))
-    typer.echo(read_text(plan, table), nl=False)
+    text = _plan_text(file)
+    kind = kind_of(text)
+    if kind is not None:
+        alone = read_alone(kind, str(file), text)
+        typer.echo(alone_text(alone), nl=False)
+        raise typer.Exit(exit_status(alone.findings))
+    plan, table = read_plan(str(file), text, partial(read_beside, file))
+    if week is not None and plan.weeks:
+        _week_of(len(plan.weeks), week, file)
+    typer.echo(read_text(plan, table, week, count=count), nl=False)
     raise typer.Exit(exit_status(plan.findings))
 
 
@@ -222,6 +293,7 @@ def sheet(
     kind: Annotated[Literal["all", "session", "week"], typer.Option(help="Which sheets.")] = "all",
     paper: Annotated[Literal["a4", "letter"], typer.Option(help="The paper they are printed on.")] = "a4",
     out: Annotated[Path, typer.Option(metavar="FOLDER", help="Where the HTML files go.")] = Path("sheets"),
+    week: Week = None,
 ) -> None:
     """Write the sheets of a plan as HTML files to print: session sheets and the week overview."""
     import datetime as dt
@@ -231,10 +303,18 @@ def sheet(
     from setwright.report import terminal
     from setwright.sheets import sheet_html, sheet_name
 
-    checked = _checked(file)
+    checked = _checked(file, only_plans=True)
     if any(f.level is Level.error for f in checked.findings):
         typer.echo(terminal.text(checked, colour=_in_colour()), nl=False)
         _stop("no sheet is written while the plan has errors")
+    number = _week_of(len(checked.weeks), week, file)
+    checked = checked.only(number)
+    if checked.week is None or not checked.week.sessions:
+        from setwright.report.stages import left_out
+
+        if checked.week is not None and (held := "; ".join(left_out(checked.week))):
+            _stop(f"no session is in force, so no sheet is written: {held}")
+        _stop(f"{file}: there is no training in week {number}, so nothing to print")
     for one in ("session", "week") if kind == "all" else (kind,):
         target = out / sheet_name(checked, one, paper)
         try:
@@ -264,7 +344,7 @@ def swap(
     from setwright.swapping.instead import propose_for
     from setwright.swapping.proposal import NotToSwap, propose
 
-    checked = _checked(file)
+    checked = _checked(file, only_plans=True)
     try:
         if athlete is not None:
             one = propose_for(checked, athlete)
@@ -292,6 +372,31 @@ def explain(
     if not known:
         _stop(text)
     typer.echo(text, nl=False)
+
+
+@app.command(epilog="Example:  setwright schema plan --out plan.schema.json")
+def schema(
+    kind: Annotated[
+        Literal["plan", "squad", "gym", "record"],
+        typer.Argument(metavar="KIND", help="The kind of file: plan, squad, gym or record."),
+    ],
+    out: Annotated[
+        Path | None, typer.Option(metavar="FILE", help="Write it into this file instead of printing it.")
+    ] = None,
+) -> None:
+    """Print the JSON Schema with which an editor completes and explains what is typed: docs/editor.md."""
+    from setwright.files import CannotRun, write_whole
+    from setwright.schema import schema_text
+
+    text = schema_text(kind)
+    if out is None:
+        typer.echo(text, nl=False)
+        return
+    try:
+        write_whole(out, text)
+    except CannotRun as stop:
+        _stop(str(stop))
+    typer.echo(f"{out}  (first line of a {kind} beside it: # yaml-language-server: $schema={out.name})")
 
 
 def main() -> None:

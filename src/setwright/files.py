@@ -1,6 +1,8 @@
 """Reading a file whole and writing one whole: never a half-written file, never a traceback."""
 
+import codecs
 import os
+import re
 import tempfile
 from pathlib import Path
 
@@ -8,8 +10,24 @@ MAX_BYTES = 1_000_000
 """Largest file that is read, in bytes (choice: a plan of 10,000 lines is under 600,000)."""
 
 
+DOCUMENTS = (b"PK\x03\x04", b"%PDF", b"\xd0\xcf\x11\xe0", b"\x89PNG", b"\xff\xd8\xff", b"{\\rtf")
+"""First bytes of spreadsheets, documents and pictures (their own file formats)."""
+UTF_32 = (b"\xff\xfe\0\0", b"\0\0\xfe\xff")
+EMPTY_BYTES = 0.25
+"""Share of empty bytes from which bytes are UTF-16 and not UTF-8 (choice: half of Latin text in UTF-16)."""
+_FIRST_KEYS = re.compile("^(?:plan|record):", re.MULTILINE)
+
+
 class CannotRun(Exception):
-    """Something stands in the way of the whole command; the text is one sentence for the coach."""
+    """Something stands in the way of the whole command; the text is one sentence for the coach.
+
+    ``what`` it is, and the ``change`` to make; an empty one when ``what`` says it all.
+    """
+
+    def __init__(self, what: str, change: str = "") -> None:
+        super().__init__(f"{what}; {change}" if change else what)
+        self.what = what
+        self.change = change
 
 
 def read_text(path: Path) -> str:
@@ -38,35 +56,78 @@ def decode(raw: bytes, name: str) -> str:
     """
     if len(raw) > MAX_BYTES:
         raise CannotRun(f"{name} is over {MAX_BYTES:,} bytes; a plan is never that long")
-    encoding = "utf-16" if raw[:2] in {b"\xff\xfe", b"\xfe\xff"} else "utf-8-sig"
+    if raw.startswith(DOCUMENTS):
+        change = "copy its lines into a text editor and save them as a .yaml file"
+        raise CannotRun(f"{name} is a document, a spreadsheet or a picture, not a text file", change)
+    marked = raw.startswith((b"\xff\xfe", b"\xfe\xff")) and not raw.startswith(UTF_32)
+    if not marked and raw.count(0) > EMPTY_BYTES * len(raw):
+        raise CannotRun(f"{name} is UTF-16 without its mark, UTF-32, or no text at all", _SAVE)
+    raw = raw.removeprefix(codecs.BOM_UTF8)
     try:
-        text = raw.decode(encoding)
+        return raw.decode("utf-16" if marked else "utf-8")
     except UnicodeDecodeError as error:
-        line = raw[: error.start].count(b"\n") + 1
-        raise CannotRun(
-            f'{name}, line {line}: not UTF-8 text; in the editor choose "save with encoding UTF-8"'
-        ) from None
-    return text
+        raise CannotRun(_not_text(raw, error.start, name, marked=marked), _SAVE) from None
+
+
+_SAVE = "save it again in the editor with the encoding UTF-8"
+
+
+def _not_text(raw: bytes, at: int, name: str, *, marked: bool) -> str:
+    """What bytes that can't be decoded at an offset most likely are, with the line."""
+    before = raw[:at].decode("utf-16" if marked else "latin-1", "ignore")
+    line = len((before + "|").splitlines())
+    if marked:
+        return f"{name}, line {line}: the UTF-16 text is damaged"
+    letter = raw[at : at + 1].decode("cp1252", "ignore")
+    known = f', "{letter}" in Windows-1252' if letter.isprintable() and letter else ""
+    looks = "it looks like an 8-bit file saved by an older editor"
+    return f"{name}, line {line}: not UTF-8 text; {looks} (byte {raw[at]:02X}{known})"
 
 
 def plans_in(path: Path) -> list[Path]:
-    """The plans of a folder by name (YAML files with a line that starts with "plan:"); a file is itself."""
+    """The plans and records of a folder by name: YAML files with a line "plan:" or "record:".
+
+    A file is itself. Squads and gyms are read with the plans that name them.
+
+    Raises: CannotRun when the folder may not be looked into.
+    """
     if not os.path.isdir(path):  # noqa: PTH112  # unlike Path.is_dir it answers for names no file can have
         return [path]
-    files = sorted(one for one in path.iterdir() if one.suffix in {".yaml", ".yml"} and one.is_file())
-    return [one for one in files if "\nplan:" in "\n" + (read_beside(one, one.name) or "plan:")]
+    return [one for one in yaml_in(path) if _may_be_checked(one)]
+
+
+def _may_be_checked(path: Path) -> bool:
+    """Whether a file is a plan or a record, or nobody can tell: then the check says why."""
+    try:
+        return _FIRST_KEYS.search(read_text(path)) is not None
+    except CannotRun:
+        return True
+
+
+def yaml_in(path: Path) -> list[Path]:
+    """The YAML files of a folder by name; none where there is no folder.
+
+    Raises: CannotRun when the folder may not be looked into.
+    """
+    try:
+        with os.scandir(path) as entries:
+            names = [entry.name for entry in entries if entry.is_file()]
+    except (FileNotFoundError, NotADirectoryError):
+        return []
+    except OSError as error:
+        raise CannotRun(f"{path} can't be read: {(error.strerror or str(error)).lower()}") from None
+    return sorted(path / name for name in names if name.endswith((".yaml", ".yml")))
 
 
 def read_beside(plan: Path, name: str) -> str | None:
-    """The text of a file that a plan names, looked up beside the plan; None when it can't be read.
+    """The text of a file that a plan names, looked up beside the plan; None when there is none.
 
     Only ordinary files are opened: a device or a pipe named in a plan could keep the command waiting.
+
+    Raises: CannotRun when the file is there and can't be read.
     """
     beside = plan.parent / name
-    try:
-        return read_text(beside) if os.path.isfile(beside) else None  # noqa: PTH113  # as in plans_in
-    except CannotRun:
-        return None
+    return read_text(beside) if os.path.isfile(beside) else None  # noqa: PTH113  # as in plans_in
 
 
 def write_whole(path: Path, text: str) -> None:

@@ -33,7 +33,8 @@ class Finding:
 
     ``where`` is a word for people ("Monday", "the week"); ``why``, ``change`` and ``source`` are
     never empty. ``also`` holds sentences of findings that this one covers. ``to_others``: what may be said of
-    an athlete's own affair where others read it; empty when nothing in the finding is private.
+    an athlete's own affair where others read it; empty when nothing in the finding is private. ``weeks``:
+    those of a plan of several weeks in which it holds; empty where it does not depend on the week.
 
     Raises: ValueError when a text that must not be empty is.
     """
@@ -49,6 +50,7 @@ class Finding:
     seen: tuple[Seen, ...] = ()
     also: tuple[str, ...] = ()
     to_others: str = ""
+    weeks: tuple[int, ...] = ()
 
     def for_others(self) -> "Finding":
         """The finding as others may read it: without what belongs to one athlete and the coach."""

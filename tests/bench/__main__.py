@@ -2,8 +2,8 @@
 
 import sys
 
-from tests.bench import engine, mujoco_loop, startup, swap
+from tests.bench import engine, many, mujoco_loop, startup, swap, watching
 
 if __name__ == "__main__":
-    results = [bench.main() or bench.main() for bench in (engine, mujoco_loop, startup, swap)]
+    results = [bench.main() or bench.main() for bench in (engine, mujoco_loop, startup, many, watching, swap)]
     sys.exit(not all(results))

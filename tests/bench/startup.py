@@ -24,8 +24,8 @@ IMPORTS = "import typer, yaml, setwright.model.plan"
 FLOOR = f"""
 {IMPORTS}
 from pathlib import Path
-from setwright.model.reader import read_week
-read_week("week.yaml", Path({{plan!r}}).read_text(encoding="utf-8"), lambda name: None)
+from setwright.model.reader import read_block
+read_block("week.yaml", Path({{plan!r}}).read_text(encoding="utf-8"), lambda name: None)
 """
 COMMAND = "import sys; from setwright.cli import main; sys.argv = ['setwright', 'check', {plan!r}]; main()"
 

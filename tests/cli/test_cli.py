@@ -2,6 +2,7 @@
 
 import gc
 import json
+import os
 import subprocess
 import sys
 from pathlib import Path
@@ -27,7 +28,7 @@ def test_version() -> None:
 
 
 def test_each_command_shows_help_with_an_example() -> None:
-    for command in ("check", "read", "move", "sheet", "swap", "explain"):
+    for command in ("check", "read", "move", "sheet", "swap", "explain", "schema"):
         result = run(command, "--help")
         assert result.exit_code == 0
         assert f"Example:  setwright {command}" in result.output
@@ -146,10 +147,27 @@ def test_several_plans_in_one_run() -> None:
     assert {finding["file"] for finding in report["findings"]} == {plans[1]}
 
 
-def test_a_folder_stands_for_the_plans_in_it(tmp_path: Path) -> None:
+def test_a_folder_stands_for_the_plans_and_records_in_it(tmp_path: Path) -> None:
     report = json.loads(run("check", str(CREW), "--format", "json").output)
-    assert [Path(name).name for name in report["files"]] == ["week-flawed.yaml", "week-good.yaml"]
+    assert [Path(name).name for name in report["files"]] == [
+        "block.yaml",
+        "record-week-3-monday.yaml",
+        "week-flawed.yaml",
+        "week-good.yaml",
+    ]
     assert "there is no plan in" in run("check", str(tmp_path)).stderr
+
+
+def test_a_folder_that_may_not_be_looked_into_is_one_sentence(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def refuse(_: object) -> None:
+        raise PermissionError(13, "Permission denied")
+
+    monkeypatch.setattr(os, "scandir", refuse)
+    result = run("check", str(tmp_path))
+    assert result.exit_code == 2
+    assert result.stderr == f"setwright: {tmp_path} can't be read: permission denied\n"
 
 
 def test_a_plan_on_standard_input() -> None:
@@ -186,18 +204,48 @@ def test_explain_an_unknown_rule_names_the_nearest() -> None:
     assert "heavy-line-not-finished" in result.stderr
 
 
-def test_check_loads_nothing_heavy() -> None:
+@pytest.mark.parametrize(
+    ("arguments", "needed"),
+    [
+        (["check", str(CREW / "week-flawed.yaml")], "setwright.checked"),
+        (["schema", "plan"], "setwright.schema"),
+    ],
+)
+def test_nothing_heavy_is_loaded(arguments: list[str], needed: str) -> None:
     code = (
         "import sys; from setwright.cli import app, main\n"
-        f"try: app(['check', {str(CREW / 'week-flawed.yaml')!r}])\n"
+        f"try: app({arguments!r})\n"
         "except SystemExit: pass\n"
         "print('\\n'.join(sys.modules), file=sys.stderr)"
     )
     loaded = subprocess.run(
         [sys.executable, "-c", code], capture_output=True, text=True, check=True
     ).stderr.split()
-    assert "setwright.checked" in loaded
+    assert needed in loaded
     assert not NEVER_FOR_CHECK & set(loaded)
+
+
+def test_a_schema_is_printed_or_written_with_the_line_that_switches_it_on(tmp_path: Path) -> None:
+    printed = run("schema", "gym")
+    assert json.loads(printed.output)["title"] == "Setwright gym"
+    target = tmp_path / "gym.schema.json"
+    written = run("schema", "gym", "--out", str(target))
+    assert target.read_text(encoding="utf-8") == printed.output
+    assert written.output.endswith(
+        "(first line of a gym beside it: # yaml-language-server: $schema=gym.schema.json)\n"
+    )
+    (tmp_path / "file").write_text("", encoding="utf-8")
+    stopped = run("schema", "gym", "--out", str(tmp_path / "file" / "gym.json"))
+    assert stopped.exit_code == 2
+    assert "can't be written" in stopped.stderr
+    assert run("schema", "timetable").exit_code == 2
+
+
+def test_the_line_that_switches_a_schema_on_is_a_remark_to_check(tmp_path: Path) -> None:
+    plan = tmp_path / "week.yaml"
+    line = "# yaml-language-server: $schema=plan.schema.json\n"
+    plan.write_text(line + "plan: A\naim: return\nwork:\n  - pull-up: 3 x 8\n", encoding="utf-8")
+    assert run("check", str(plan)).exit_code == 0
 
 
 FAULTS = """\
@@ -240,6 +288,58 @@ def test_every_fault_of_a_bad_morning_in_one_run(tmp_path: Path) -> None:
         assert finding["source"]
     for line in (5, 7, 8, 9, 10, 11, 12, 13, 15, 17, 18, 19, 21, 23):
         assert line in told, f"line {line} went unnoticed"
+
+
+BLOCK = str(CREW / "block.yaml")
+
+
+def test_a_sheet_of_a_block_is_that_of_one_week(tmp_path: Path) -> None:
+    result = run("sheet", BLOCK, "--week", "3", "--out", str(tmp_path))
+    assert result.exit_code == 0
+    assert sorted(path.name for path in tmp_path.glob("*.html")) == [
+        "winter-block-week-3-1-week-a4.html",
+        "winter-block-week-3-2-session-a4.html",
+    ]
+    page = (tmp_path / "winter-block-week-3-2-session-a4.html").read_text(encoding="utf-8")
+    assert "Winter block, week 3 of 4" in page
+    assert "Monday 13 December 2027" in page
+    assert "24 kg" in page
+
+
+@pytest.mark.parametrize(
+    ("arguments", "said"),
+    [
+        (["sheet", BLOCK], "has 4 weeks; say which one, from --week 1 to --week 4"),
+        (["sheet", BLOCK, "--week", "5"], "has no week 5: it has 4 weeks"),
+        (["read", BLOCK, "--week", "0"], "has no week 0: it has 4 weeks"),
+        (["read", str(CREW / "week-good.yaml"), "--week", "2"], "has no week 2: it has one week"),
+    ],
+)
+def test_a_week_that_is_not_there_is_one_sentence(arguments: list[str], said: str, tmp_path: Path) -> None:
+    result = run(*arguments, *(["--out", str(tmp_path)] if arguments[0] == "sheet" else []))
+    assert result.exit_code == 2
+    assert said in result.stderr
+    assert result.stderr.count("\n") == 1
+
+
+def test_there_is_no_sheet_of_a_week_without_training(tmp_path: Path) -> None:
+    plan = tmp_path / "week.yaml"
+    plan.write_text(
+        "plan: A\nweeks: 2\nlighter weeks:\n  week 2: no training\nwork:\n  - pull-up: 3 x 8\n",
+        encoding="utf-8",
+    )
+    result = run("sheet", str(plan), "--week", "2", "--out", str(tmp_path / "out"))
+    assert result.exit_code == 2
+    assert "there is no training in week 2, so nothing to print" in result.stderr
+
+
+def test_read_says_a_block_or_one_week_of_it() -> None:
+    assert "week 4: not done, on purpose" in run("read", BLOCK).output
+    result = run("read", BLOCK, "--week", "4")
+    assert result.exit_code == 0
+    assert "Winter block, week 4 of 4" in result.output
+    assert "front plank" not in result.output
+    assert run("read", str(ROOT / "pyproject.toml"), "--week", "1").exit_code == 1
 
 
 def test_swap_proposes_for_everybody_and_for_one_and_leaves_the_file_alone(tmp_path: Path) -> None:

@@ -37,7 +37,7 @@ PAIR = "  - superset:\n      - push-up: 3 x 10 at 2 RIR\n      - bench pull: 3 x
         ),
         (
             "  - circuit:\n      - push-up:\n      - goblet squat:\n    rounds: 2\n    each: 40 s\n",
-            60 + 160 + 20 + 120,
+            60 + 160 + 40 + 120,
         ),
         (
             "  - circuit:\n      - push-up: rung\n      - goblet squat: rung\n    ladder: 1 to 3\n",
@@ -65,3 +65,27 @@ def test_a_member_that_could_not_be_read_takes_no_time() -> None:
 def test_each_side_takes_twice_the_lifting_and_once_the_rest() -> None:
     assert added_minutes(3, 12) == pytest.approx((108 + 240) / 60)
     assert added_minutes(3, 12, sides=2) == pytest.approx((216 + 240) / 60)
+
+
+def test_the_clock_of_a_group_follows_its_weeks() -> None:
+    work = (
+        "  - superset:\n      - push-up: [3 x 10, 3 x 10, none]\n      - bench pull: [3 x 10, none, none]\n"
+        "    rest: [2:00, none, none]\n  - goblet squat: 3 x 10, rest 60 s\n"
+    )
+    weeks = checked(f"{HEAD}weeks: 3\nwork:\n{work}").weeks
+    squat = 60 + 90 + 120
+    assert [round(one.coverage.sessions[0].minutes * 60) for one in weeks] == [
+        squat + 60 + 180 + 30 + 240,
+        squat + 60 + 90,
+        squat,
+    ]
+
+
+def test_a_lighter_week_takes_less_time() -> None:
+    work = "  - circuit:\n      - push-up: 10\n      - goblet squat: 10\n    rounds: 3\n    rest: 1:00\n"
+    top = "weeks: 2\nlighter weeks:\n  week 2: half the sets\n"
+    weeks = checked(f"{HEAD}{top}work:\n{work}").weeks
+    assert [round(one.coverage.sessions[0].minutes * 60) for one in weeks] == [
+        60 + 180 + 30 + 120,
+        60 + 120 + 20 + 60,
+    ]

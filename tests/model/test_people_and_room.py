@@ -1,10 +1,13 @@
 """Squad and gym: files beside the plan or keys underneath, limits with their end, stock with its numbers."""
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
+from setwright.files import decode
 from setwright.model.people import Squad
-from setwright.model.reader import WeekRead
-from setwright.model.room import Band, Cable, Gym, Stock
+from setwright.model.reader import BlockRead, read_block
+from setwright.model.room import Band, BandPull, Cable, Gym, Heights, Stock
 from tests.reading.plans import read
 
 WORK = "work:\n  - dip: 3 x 8\n"
@@ -124,11 +127,19 @@ def test_a_gym() -> None:
     assert read_gym.plates == (Stock(low=2.5, high=2.5, unit="kg", number=2, pairs=True),)
     assert not read_gym.plates_per_rack
     assert read_gym.dumbbells == (Stock(low=4, high=32, step=2, unit="kg", number=1, pairs=True),)
-    assert read_gym.cables[0] == Cable(name="twin tower")
-    assert read_gym.cables[1].number == 2
+    assert read_gym.cables == (
+        Cable(name="twin tower"),
+        Cable(
+            name="tower",
+            number=2,
+            heights=Heights(at_m=(0, 2.1), between=True),
+            stack=(Stock(low=5, high=90, step=5, unit="kg"),),
+            pulley=2,
+        ),
+    )
     assert read_gym.bands == (
-        Band(name="Red", pull="60 N at 2 m", number=4),
-        Band(name="green", pull="110 N at 2 m"),
+        Band(name="Red", pulls=(BandPull(newton=60, at_m=2),), written="60 N at 2 m", number=4),
+        Band(name="green", pulls=(BandPull(newton=110, at_m=2),), written="110 N at 2 m"),
         Band(name="blue"),
     )
     assert read_gym.stations == {"dip bars": 1, "pull-up bar": 1}
@@ -148,7 +159,7 @@ def test_keys_underneath_are_the_same() -> None:
 
 
 def test_findings_of_a_squad_file_carry_its_name() -> None:
-    result: WeekRead = read(f"plan: A\nsquad: ../s.yaml\n{WORK}", {"../s.yaml": "squad: S\nunits: kg\n"})
+    result: BlockRead = read(f"plan: A\nsquad: ../s.yaml\n{WORK}", {"../s.yaml": "squad: S\nunits: kg\n"})
     (finding,) = result.findings
     assert (finding.place.file, finding.place.line, finding.where) == ("../s.yaml", 2, "the squad")
     assert set(result.sources) == {"week.yaml", "../s.yaml"}
@@ -213,7 +224,7 @@ def test_each_fault_in_a_squad_is_one_finding(text: str, rule: str) -> None:
         ("cables:\n  - [a]", "name-missing"),
         ("cables:\n  - name: a\n    colour: red", "unknown-key"),
         ("stations:\n  dip bars: some", "number-expected"),
-        ("bands:\n  red: [60]", "value-in-wrong-form"),
+        ("bands:\n  red: [60]", "band-pull-not-readable"),
         ("spotter: perhaps", "not-one-of-the-words"),
     ],
 )
@@ -226,3 +237,35 @@ def test_files_that_hold_something_else() -> None:
     assert gym("just words\n")[1] == ["value-in-wrong-form"]
     assert squad("")[0] is None
     assert gym("")[0] is None
+
+
+@pytest.mark.parametrize("text", ["", "---\n", "# nothing yet\n"])
+@pytest.mark.parametrize("what", ["squad", "gym", "movements"])
+def test_a_file_that_holds_nothing_is_said(what: str, text: str) -> None:
+    (finding,) = read(f"plan: A\n{what}: ours.yaml\nwork:\n  - dip: 3 x 8\n", {"ours.yaml": text}).findings
+    assert finding.message == f"{what}: ours.yaml holds nothing"
+    assert finding.change == f"write the keys of the {what} into it, or take `{what}:` out"
+
+
+def test_a_file_that_is_no_text_is_said_with_its_line() -> None:
+    def beside(name: str) -> str:
+        return decode("squad: Hall\nathletes:\n  - name: Zoë\n".encode("cp1252"), name)
+
+    plan = "plan: A\nsquad: squad.yaml\nwork:\n  - dip: 3 x 8\n"
+    (finding,) = read_block("week.yaml", plan, beside).findings
+    assert finding.rule == "file-not-found"
+    assert finding.message.startswith(
+        "squad: squad.yaml, line 3: not UTF-8 text; it looks like an 8-bit file"
+    )
+    assert finding.change == "save it again in the editor with the encoding UTF-8"
+
+
+@given(st.text(max_size=150), st.text(max_size=150))
+def test_any_text_beside_a_plan_gives_people_and_room_or_findings(squad: str, gym: str) -> None:
+    result = read(
+        f"plan: A\nsquad: squad.yaml\ngym: gym.yaml\n{WORK}", {"squad.yaml": squad, "gym.yaml": gym}
+    )
+    assert result.week is not None
+    told = {word for f in result.findings for word in (f.place.file, f.message.partition(":")[0])}
+    assert result.week.squad is not None or told & {"squad", "squad.yaml"}
+    assert result.week.gym is not None or told & {"gym", "gym.yaml"}

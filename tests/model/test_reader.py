@@ -6,6 +6,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from setwright.model.next import Repeat
 from setwright.model.plan import Group, Item, Session, Week
 from setwright.reading.dose import Amount, Load, Rest, Span, Tempo
 from tests.reading.plans import read, rules, whole_plan
@@ -33,7 +34,7 @@ schemes:
   main lift: 5 x 5 at 80%
 next:
   - 12 or more: add 5 lb
-  - repeat
+  - otherwise: repeat
 missed day: skip
 if interrupted: finish the station
 last week:
@@ -129,9 +130,12 @@ def test_the_top_of_a_plan() -> None:
     assert read_week.aim_place is not None
     assert read_week.aim_place.line == 11
     assert read_week.focus == ("chest", "back")
-    assert read_week.sets_a_week == {"chest": "8-12", "pull to push": "at least 1"}
-    assert read_week.last_week == {"push-up": "300 reps"}
-    assert read_week.next == "12 or more: add 5 lb; repeat"
+    asked = [(one.group, one.low, one.high, one.text) for one in read_week.sets_a_week]
+    assert asked == [("chest", 8, 12, "8-12"), ("pull to push", 1, None, "at least 1")]
+    (before,) = read_week.last_week
+    assert (before.key, before.amount, before.unit) == ("push-up", 300, "reps")
+    assert read_week.next is not None
+    assert read_week.next.text == "12 or more: add 5 lb; otherwise: repeat"
     assert (read_week.missed_day, read_week.if_interrupted) == ("skip", "finish the station")
     assert [(a.rule, a.place.line) for a in read_week.allow] == [("push-without-pull", 29)]
     assert (read_week.note, read_week.private_note) == ("a note that runs on", "nobody's business")
@@ -156,7 +160,9 @@ def test_an_item_with_every_word() -> None:
     assert press.dose.groups[0].rest == press.rest == Rest(kind="seconds", low=150, high=150)
     assert press.dose.warm_up == press.warm_up
     assert (press.priority, press.for_, press.not_for) == (1, ("Ann", "light"), ("Bo", "Cy"))
-    assert (press.kit, press.stop, press.next) == (("belt",), "bar slows down", "add 5 lb every week")
+    assert (press.kit, press.stop) == (("belt",), "bar slows down")
+    assert press.next is not None
+    assert (press.next.text, press.next.place.line) == ("add 5 lb every week", 52)
     assert (press.allow[0].reason, press.note, press.private_note) == ("on purpose", "tight", "shoulder")
 
 
@@ -202,7 +208,9 @@ def test_a_superset_and_its_words() -> None:
     assert [one.name for one in pair.items] == ["dip", "push-up"]
     assert pair.rest == Rest(kind="seconds", low=120, high=120)
     assert pair.between_moves == Rest(kind="none")
-    assert (pair.priority, pair.for_, pair.stop, pair.next) == (3, ("light",), "pain", "repeat")
+    assert (pair.priority, pair.for_, pair.stop) == (3, ("light",), "pain")
+    assert pair.next is not None
+    assert pair.next.rule == Repeat()
 
 
 def test_a_timed_circuit_needs_no_doses() -> None:
@@ -260,7 +268,8 @@ def test_empty_lines_of_a_list_are_nothing(empty: str) -> None:
         ("- superset:\n    - dip: 3 x 8\n    - superset:\n        - dip: 3 x 8", "value-in-wrong-form"),
         ("- superset:\n    - dip: 3 x 8\n    - rest: 2:00", "key-among-movements"),
         ("- superset:\n    - dip: 3 x 8\n  load: 20 kg", "value-in-wrong-form"),
-        ("- superset:\n    - dip: 3 x 8\n  rest: [1]", "value-in-wrong-form"),
+        ("- superset:\n    - dip: 3 x 8\n  rest: [1]", "list-not-one-a-week"),
+        ("- superset:\n    - dip: 3 x 8\n  between moves: [1]", "value-in-wrong-form"),
         ("- circuit:\n    - dip: 8\n  rounds: 3\n  every: 3:00\n  rest: 1:00", "group-words-disagree"),
         ("- circuit:\n    - dip: 8\n  time: 12", "number-expected"),
         ("- circuit:\n    - dip: 8\n  rounds: 3\n  cap: soon", "number-expected"),
@@ -269,24 +278,23 @@ def test_empty_lines_of_a_list_are_nothing(empty: str) -> None:
         ("- circuit:\n    - dip: rung\n  ladder: up", "number-expected"),
         ("- circuit:\n    - dip: rung\n  ladder: [1]", "value-in-wrong-form"),
         ("- complex:\n    - power clean: 3\n  rounds: 3\n  load: heavier", "words-not-read"),
-        ("- complex:\n    - power clean: 3\n  rounds: 3\n  load: [40 kg, 50 kg]", "not-read-yet"),
-        ("- dip: [3 x 8, 3 x 6]", "not-read-yet"),
-        ("- dip:\n    week 1: 3 x 8", "not-read-yet"),
-        ("- dip: 3 x 8\n  load:\n    Ann: 10 kg", "not-read-yet"),
-        ("- dip: 3 x 8\n  instead:\n    Ann: push-up", "not-read-yet"),
-        ("- dip: 3 x 8\n  only in: week 2", "not-read-yet"),
-        ("weeks: 6", "not-read-yet"),
+        ("- complex:\n    - power clean: 3\n  rounds: 3\n  load: [40 kg, 50 kg]", "list-not-one-a-week"),
+        ("- dip: [3 x 8, 3 x 6]", "list-not-one-a-week"),
+        ("- dip: 3 x 8\n  sides: [each, each]", "value-in-wrong-form"),
+        ("- dip: 3 x 8\n  rest:\n    Ann: 2:00", "not-read-yet"),
+        ("- dip: 3 x 8\n  only in: week 2", "no-such-week"),
         ("weeks: many", "number-expected"),
-        ("rotate: [A, B]", "not-read-yet"),
-        ("lighter weeks:\n  week 4: half the sets", "not-read-yet"),
-        ("stages:\n  one:\n    earliest: 2", "not-read-yet"),
+        ("rotate: [A, B]", "turns-unclear"),
+        ("lighter weeks:\n  week 4: half the sets", "no-such-week"),
         ("movements: own.yaml", "file-not-found"),
         ("movements: [crate press]", "value-in-wrong-form"),
-        ("schemes:\n  main:\n    week 1: 3 x 8", "not-read-yet"),
         ("schemes:\n  5 by 5: 5 x 5", "not-one-of-the-words"),
         ("schemes: main", "value-in-wrong-form"),
         ("schemes:\n  main: 3 x", "reps-missing"),
-        ("sessions:\n  - day: Monday\n    like: Tuesday\n    leave out: [dip]", "not-read-yet"),
+        ("leave out: [dip]", "value-in-wrong-form"),
+        ("sessions:\n  - day: Monday\n    like:", "work-missing"),
+        ("sessions:\n  - day: Monday\n    like: [Tuesday]", "value-in-wrong-form"),
+        ("like: Monday", "value-in-wrong-form"),
         ("sessions:\n  - day: Monday\n    work: dip", "value-in-wrong-form"),
         ("sessions:\n  - day: Monday\n    work:", "work-missing"),
         ("sessions:\n  - Monday", "value-in-wrong-form"),
@@ -332,7 +340,6 @@ def test_each_fault_is_one_finding(text: str, rule: str) -> None:
         ("- dip: 3 x 8\n  rests: 2:00", "write `rest:`"),
         ("monday: push", "write `- day: Monday` under `sessions:`"),
         ("priority: 1", "write it in line with the movement that it belongs to"),
-        ("weeks: 6", "write `weeks: 1`, and one plan a week"),
         ("- circuit:\n    - dip: 8\n  time: 12", "write `12 min` or `12 s`"),
     ],
 )
@@ -379,25 +386,89 @@ def test_faults_of_a_line_are_told_together_and_the_rest_is_read() -> None:
     assert not result.complete
 
 
-def test_values_by_week_leave_the_dose_open_without_more_findings() -> None:
-    text = "plan: A\nschemes:\n  main:\n    week 1: 3 x 8\nwork:\n  - dip: main\n"
-    assert rules(text) == ["not-read-yet"]
-
-
 @given(st.text(max_size=150))
 def test_any_text_gives_findings_or_a_week(text: str) -> None:
     result = read(text)
     assert result.week is not None or result.findings
 
 
+REUSED = """\
+plan: Way back
+squad:
+  athletes:
+    - name: Ann
+    - name: Pell
+  groups:
+    light: [Ann]
+stages:
+  heavy:
+    earliest: week 3
+    signed off: the physio, 2027-02-01
+sessions:
+  - day: Monday
+    work:
+      - dip: 3 x 8
+        load:
+          Ann: 10 kg
+          Pell: none
+        instead:
+          light: push-up
+          Pell:
+            - leg press: 3 x 10
+      - pull-up: 3 x 8
+  - day: Thursday
+    like: Monday
+    stage: heavy
+    leave out: [pull-up]
+    swap:
+      dip: push-up
+    change:
+      - push-up: 3 x 12
+    add:
+      - face pull: 3 x 15
+"""
+
+
+@pytest.mark.parametrize("plan", [FULL, REUSED])
 @settings(max_examples=150)
 @given(st.data())
-def test_a_mutated_plan_never_raises_and_never_passes_in_silence(data: st.DataObject) -> None:
-    at = data.draw(st.integers(0, len(FULL)))
+def test_a_mutated_plan_never_raises_and_never_passes_in_silence(plan: str, data: st.DataObject) -> None:
+    at = data.draw(st.integers(0, len(plan)))
     cut = data.draw(st.integers(0, 6))
     put = data.draw(st.text("ab3: -#@%\t\n\"'{}[],*&|>!\u00a0\u200b", max_size=4))
-    result = read(FULL[:at] + put + FULL[at + cut :])
+    result = read(plan[:at] + put + plan[at + cut :])
     for finding in result.findings:
-        assert finding.place.line <= FULL.count("\n") + 5
+        assert finding.place.line <= plan.count("\n") + 5
         assert result.sources[finding.place.file].line(finding.place.line) is not None
     assert result.week is not None or result.findings
+
+
+@pytest.mark.parametrize(
+    ("do", "key", "load", "effort"),
+    [
+        ("test max reps", "load: bodyweight + 10 kg", "bodyweight", None),
+        ("work up to 5RM", "effort: RPE 9", "rm", "RPE"),
+        ("work up to 5RM, then 2 x 5", "load: 60 kg", "rm", None),
+    ],
+)
+def test_a_top_set_takes_what_stands_beneath_where_no_other_sets_do(
+    do: str, key: str, load: str, effort: str | None
+) -> None:
+    result = read(f"plan: A\nwork:\n  - pull-up: {do}\n    {key}\n")
+    assert result.findings == ()
+    assert result.week is not None
+    (item,) = result.week.sessions[0].items()
+    assert item.dose is not None
+    first = item.dose.groups[0].works[0]
+    assert (first.load and first.load.kind, first.effort and first.effort.scale) == (load, effort)
+
+
+@pytest.mark.parametrize(
+    ("line", "rule"),
+    [
+        ("work up to 5RM, at 60 kg", "said-twice"),
+        ("work up to 5RM\n    load: 60 kg", "said-in-line-and-below"),
+    ],
+)
+def test_a_load_beside_a_repetition_maximum_is_said_twice(line: str, rule: str) -> None:
+    assert rules(f"plan: A\nwork:\n  - pull-up: {line}\n") == [rule]

@@ -4,11 +4,15 @@ import pytest
 
 from setwright.reading.faults import TextRule
 from setwright.reading.file_rules import RULES as FILE_RULES
+from setwright.reading.gym_rules import RULES as GYM_RULES
 from setwright.reading.key_rules import RULES as KEY_RULES
+from setwright.reading.next_rules import RULES as NEXT_RULES
 from setwright.reading.text_rules import TEXT_RULES
+from setwright.reading.week_rules import RULES as WEEK_RULES
 from tests.reading.plans import read, rules, whole_plan
 
-EACH = pytest.mark.parametrize("rule", [*FILE_RULES, *KEY_RULES], ids=lambda rule: rule.id)
+EVERY = (*FILE_RULES, *KEY_RULES, *GYM_RULES, *WEEK_RULES, *NEXT_RULES)
+EACH = pytest.mark.parametrize("rule", EVERY, ids=lambda rule: rule.id)
 
 
 @EACH
@@ -34,7 +38,7 @@ def test_the_finding_says_what_to_type(rule: TextRule) -> None:
 
 
 def test_rules_have_one_id_each_and_can_be_explained() -> None:
-    ids = [rule.id for rule in (*FILE_RULES, *KEY_RULES)]
+    ids = [rule.id for rule in EVERY]
     assert len(set(ids)) == len(ids)
     assert set(ids) < set(TEXT_RULES)
     assert "dose-order" in TEXT_RULES

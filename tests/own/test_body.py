@@ -8,7 +8,7 @@ from setwright.engine.scores import scores
 from setwright.library.rows import load_rows
 from setwright.library.table import library
 from setwright.model.people import Athlete
-from setwright.model.reader import read_week
+from setwright.model.reader import read_block
 from setwright.own.body import NoSuchBody, Size, model_size, size_of
 from setwright.own.plan import NotToSize, sized_library
 from setwright.own.sized import sized
@@ -87,7 +87,7 @@ def test_a_grip_in_centimetres_stays_and_one_in_shoulder_widths_grows() -> None:
         "fixed:\n  like: flat barbell bench press\n  grip: 72 cm\n"
         "wide:\n  like: flat barbell bench press\n  grip: 1.5 shoulder widths"
     )
-    week = read_week("week.yaml", text, no_files).week
+    week = read_block("week.yaml", text, no_files).week
     assert week is not None
     for factor in (0.8, 1.25):
         table = own_table(week, Size(factor, factor * model_size().shoulder_width)).table
@@ -97,7 +97,7 @@ def test_a_grip_in_centimetres_stays_and_one_in_shoulder_widths_grows() -> None:
 
 
 def test_a_plan_is_sized_for_one_of_its_athletes() -> None:
-    read = read_week("week.yaml", plan("fixed:\n  like: push-up") + SQUAD, no_files)
+    read = read_block("week.yaml", plan("fixed:\n  like: push-up") + SQUAD, no_files)
     done = sized_library(read, "ann")
     assert done.factor == pytest.approx(0.88, abs=0.01)
     assert done.movement("own-fixed")["parts"] == done.movement("push-up")["parts"]
@@ -114,4 +114,4 @@ def test_a_plan_is_sized_for_one_of_its_athletes() -> None:
 )
 def test_nobody_to_size_for_is_said(text: str, name: str | None, says: str) -> None:
     with pytest.raises(NotToSize, match=says):
-        sized_library(read_week("week.yaml", text, no_files), name)
+        sized_library(read_block("week.yaml", text, no_files), name)

@@ -121,3 +121,28 @@ def test_a_movement_that_no_forces_hold_is_told_and_not_scored(monkeypatch: pyte
     (finding,) = told("ours:\n  like: flat barbell bench press\n  bench: 10")
     assert finding.rule == "own-movement-not-scored"
     assert "no muscle forces that hold one of the postures" in finding.message
+
+
+def test_a_change_without_a_value_is_not_written() -> None:
+    assert lever(like("flat barbell bench press", "bench:", "grip: 81 cm")) == lever(
+        like("flat barbell bench press", "grip: 81 cm")
+    )
+
+
+def test_a_change_that_a_trap_has_spoken_of_leaves_the_movement_unread() -> None:
+    (finding,) = told("ours:\n  like: flat dumbbell bench press\n  bench: load: 30 deg")
+    assert finding.rule == "second-colon"
+
+
+@pytest.mark.parametrize(
+    ("base", "loaded_by", "needs"),
+    [
+        ("bent-over barbell row", "two dumbbells", ["dumbbell pair"]),
+        ("standing barbell overhead press", "hose pack", []),
+        ("flat barbell bench press", "a kettlebell", ["flat bench", "kettlebell"]),
+        ("flat dumbbell bench press", "barbell", ["flat bench", "bar and plates"]),
+    ],
+)
+def test_another_load_needs_its_own_stations(base: str, loaded_by: str, needs: list[str]) -> None:
+    assert like(base, f"loaded by: {loaded_by}")["needs"] == needs
+    assert like(base, f"loaded by: {loaded_by}", "kit: [tyre]")["needs"] == ["tyre"]

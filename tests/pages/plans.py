@@ -174,6 +174,7 @@ def plans() -> Iterator[tuple[str, Checked, tuple[Kind, ...]]]:
     """Every plan that is printed: a short name, the plan, and the kinds of sheet that show something new."""
     yield "good", example("week-good.yaml"), KINDS
     yield "flawed", example("week-flawed.yaml"), ("week",)
+    yield "block", example("block.yaml").only(4), KINDS
     yield "long", check(LONG), KINDS
     yield "circuit", check(CIRCUIT), KINDS
     yield "awkward", check(AWKWARD), KINDS

@@ -2,7 +2,7 @@
 
 import textwrap
 
-from setwright.model.reader import WeekRead
+from setwright.model.reader import BlockRead
 from setwright.own.plan import read_plan
 
 FILES = {"squad.yaml": "squad: Hall\n", "gym.yaml": "gym: Hall\n"}
@@ -18,7 +18,7 @@ def whole_plan(fragment: str) -> str:
     return f"plan: A\n{fragment}\n{work}"
 
 
-def read(text: str, files: dict[str, str] = FILES) -> WeekRead:
+def read(text: str, files: dict[str, str] = FILES) -> BlockRead:
     """The plan in ``text``, with ``files`` beside it."""
     return read_plan("week.yaml", text, files.get).read
 

@@ -117,7 +117,8 @@ def test_what_the_line_says() -> None:
     assert says(read("3 x 8")) == frozenset()
     said = says(read("2 warm-up sets, then 3 x 8 each side at 60 kg, 2 RIR, rest 2:00, tempo 3010"))
     assert said == {"rest", "tempo", "sides", "load", "effort", "warm-up"}
-    assert says(read("work up to 5RM")) == frozenset()
+    assert says(read("work up to 5RM")) == {"load"}
+    assert says(read("work up to 5RM, then 2 x 5")) == frozenset()
 
 
 def test_keys_join_every_group_that_has_none() -> None:

@@ -8,6 +8,16 @@ from setwright.reading.say import dose_short, say_dose, say_warm_up
 from tests.reading.dose_lines import KG, read
 
 SAID = [
+    (
+        "test max reps at bodyweight + 10 kg",
+        "test of as many repetitions as possible with bodyweight + 10 kg",
+        "test max reps",
+    ),
+    (
+        "test max reps at 10RM",
+        "test of as many repetitions as possible with the load for 10 at most (10RM)",
+        "test max reps",
+    ),
     ("3 x 8, tempo 3 s down", "3 sets of 8; 3 s down", "3 x 8"),
     ("3 x 8, last set at 50 kg", "3 sets of 8; last set: with 50 kg", "3 x 8, last set at 50 kg"),
     ("3x8", "3 sets of 8", "3 x 8"),
@@ -103,6 +113,9 @@ SAID = [
     ("3 x 5 at RPE 7, 8, 9", "3 sets of 5, at RPE 7, 8 and 9", "3 x 5, RPE 7, RPE 8, RPE 9"),
     ("3 x 5 Borg 13-15", "3 sets of 5, at Borg 13 to 15", "3 x 5, Borg 13-15"),
     ("3 x 5 at 62,5", "3 sets of 5 with 62.5 kg", "3 x 5"),
+    ("sets of 12, 10, 8, 62,5 kg", "3 sets of 12, 10 and 8 with 62.5 kg", "12, 10, 8"),
+    ("sets of 12,10,8,60 kg", "3 sets of 12, 10 and 8 with 60 kg", "12, 10, 8"),
+    ("sets of 12, 10, to failure", "2 sets of 12 and 10, to failure", "12, 10, to failure"),
     ("3 x 5 at 62.5kg", "3 sets of 5 with 62.5 kg", "3 x 5"),
     ("3 x 5 135#", "3 sets of 5 with 135 lb", "3 x 5"),
     ("3 x 8 at 2 x 20 kg", "3 sets of 8 with 20 kg in each hand", "3 x 8"),

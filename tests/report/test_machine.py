@@ -84,3 +84,9 @@ def test_annotations_escape_what_would_end_them() -> None:
         "::warning file=a%2Cb%3Ac.yaml,line=3,endLine=3,col=2,endColumn=9,title=heavy-line-not-finished::"
     )
     assert "100 %25 of it%0Awhy: " in lines[0]
+
+
+def test_annotations_hold_no_control_character_of_the_plan() -> None:
+    one = checked("plan: A\nwork:\n  - dip: 3 x 8\x1b[2J\n")
+    assert "\x1b" not in github(one)
+    assert "3 x 8" in github(one)

@@ -20,7 +20,7 @@ def test_every_line_of_a_full_plan_is_said_back() -> None:
         "aim: size", "sport: rowing", "level: beginner", "focus: chest, back", "loads without a unit: lb",
         "percent of: training max", "sides: each", "starts: 2027-10-18", "sets a week, chest: 8-12",
         "last week, push-up: 300 reps", "people: 28", "ages: 12-13", "staff: 2", "follows: week-2.yaml",
-        "next time, where a line does not say: 12 or more: add 5 lb; repeat", "a missed day: skip",
+        "next time, where a line does not say: 12 or more: add 5 lb; otherwise: repeat", "a missed day: skip",
         "if interrupted: finish the station",
         "allowed: push-without-pull, because pull day is with the rowing coach",
         "note: a note that runs on", "private note, never printed: nobody's business",
@@ -55,9 +55,12 @@ def test_people_and_room_are_said_back() -> None:
         "Squad: Ostrel", "Tove: intermediate; modified; flat barbell bench press 52.5 kg tested",
         "left arm behind at most 0 degrees until 2027-02-15", "load at most 20 kg until cleared",
         "no overhead, no hanging, avoids dip, avoids push-up until cleared", "avoids dip",
-        "Gym: Hall", "racks: 2", "bars: 2 of 20 kg, 1 of 45 lb", "plates: 2 pairs of 2.5 kg",
+        "Gym: Hall", "racks: 2", "bars: 2 of 20 kg, 1 of 45 lb",
+        "plates in the room, for all racks together: 2 pairs of 2.5 kg",
         "dumbbells: 1 pair of 4 to 32 kg in steps of 2", "kettlebells: none",
-        "cables: 1 x twin tower, 2 x tower", "bands: Red 60 N at 2 m",
+        "cables: 1 x twin tower, two stacks by its name, stack not written, pulley not written",
+        "2 x tower, pulley from the floor to 2.1 m, stack 5 to 90 kg in steps of 5, the handle pulls the pin",
+        "the pin divided by 2", "bands: 4 x Red 60 N at 2 m; green 110 N at 2 m; blue of unknown pull",
         "stations: 1 x dip bars", "spotter: none",
     ):  # fmt: skip
         assert words in text
@@ -124,3 +127,37 @@ def test_lines_keep_to_80_columns() -> None:
     text = Path(__file__).parents[2] / "examples" / "skerrow-bay" / "week-good.yaml"
     for line in read_text(read(text.read_text(encoding="utf-8"))).splitlines():
         assert len(line) <= 80
+
+
+def test_a_day_like_another_one_says_what_is_different() -> None:
+    monday = "  - day: Monday\n    minutes: 40\n    work:\n      - dip: 3 x 8\n      - push-up: 3 x 9\n"
+    below = (
+        "    leave out: [dip]\n    swap:\n      push-up: pull-up\n    change:\n      - pull-up: 3 x 5\n"
+        "    add:\n      - superset:\n          - push press: 3 x 5\n          - face pull: 3 x 9\n"
+        "      - dip: 1 x 8\n"
+    )
+    text = said(f"plan: A\nsessions:\n{monday}  - day: Friday\n    like: Monday\n{below}")
+    assert (
+        "like Monday, a copy of its own: dip left out, pull-up in place of push-up, a new dose of pull-up, "
+        "a superset of push press and face pull added, dip added; minutes from there"
+    ) in text
+    assert "Friday, 40 minutes" in text
+    assert "1. pull-up: 3 sets of 5" in text
+
+
+def test_what_is_done_instead_and_loads_by_athlete_are_said_back() -> None:
+    squad = "squad:\n  athletes:\n    - name: Ann\n    - name: Pell\n"
+    line = "  - goblet squat: 3 x 8 at 16 kg\n    load:\n      Ann: 8, 10, 12 kg\n      Pell: none\n"
+    instead = "    instead:\n      Ann: dip\n      Pell:\n        - leg press: 3 x 10\n"
+    instead += "        - push-up: 1 x 9\n"
+    member = "  - circuit:\n      - push-up: 9\n        instead:\n          Ann: pull-up\n    rounds: 3\n"
+    text = said(f"plan: A\nunit: kg\n{squad}work:\n{line}{instead}{member}")
+    for words in (
+        "1. goblet squat: 3 sets of 8 with 16 kg; Ann with 8 kg, with 10 kg, with 12 kg; Pell with no load",
+        "no load, on purpose",
+        'Ann instead: leaning parallel-bar dip: 3 sets of 8 with 16 kg; typed "dip"',
+        "Pell instead: leg press: 3 sets of 10",
+        "Pell instead: push-up: 1 set of 9",
+        "2a push-up: 9 Ann instead: pull-up: 9",
+    ):
+        assert words in text

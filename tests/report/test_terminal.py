@@ -116,9 +116,7 @@ def test_a_long_line_shows_the_part_that_is_meant() -> None:
     assert max(map(len, shown.splitlines())) <= 80
     finding = one.findings[0]
     right = replace(finding.place, column=91, end_column=99)
-    far = one._replace(
-        findings=(replace(finding, place=right),), matrix=(), sources={source.file: long_lines}
-    )
+    far = one._replace(findings=(replace(finding, place=right),), sources={source.file: long_lines})
     quoted = [line for line in screen(far).splitlines() if "^" in line]
     assert quoted[0].count("^") == 8
     assert len(quoted[0]) <= 80
@@ -127,5 +125,5 @@ def test_a_long_line_shows_the_part_that_is_meant() -> None:
 def test_a_span_over_several_lines_is_shown_by_its_first() -> None:
     one = example("week-flawed.yaml")
     place = replace(one.findings[0].place, end_line=one.findings[0].place.line + 2, end_column=1)
-    shown = screen(one._replace(findings=(replace(one.findings[0], place=place),), matrix=()))
+    shown = screen(one._replace(findings=(replace(one.findings[0], place=place),)))
     assert "^^^^^^" in shown

@@ -92,4 +92,4 @@ def test_the_table_has_a_level_for_every_row_and_names_only_rules() -> None:
         "sets-over-range",
     }
     assert all(len(levels) == len(ROWS) for levels in LEVELS.values())
-    assert all(level in {None, Level.advice, Level.gap} for levels in LEVELS.values() for level in levels)
+    assert all(level in {None, *Level} for levels in LEVELS.values() for level in levels)

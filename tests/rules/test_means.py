@@ -12,6 +12,7 @@ from tests.rules.plans import checked, week
 
 PLACE = Place("week.yaml", 1, 1, 1, 5)
 BAR = Stock(low=20, high=20, unit="kg")
+TRAP_BAR = BAR.model_copy(update={"name": "trap bar"})
 
 
 def at_hand(gym: Gym | None = None, *athletes: Athlete) -> Means:
@@ -48,6 +49,7 @@ def test_without_a_gym_file_the_whole_library_is_there() -> None:
             "level-cable-crossover",
         ),
         (Gym(place=PLACE, cables=(Cable(name="tower", number=2),)), "level-cable-crossover", "leg-press"),
+        (Gym(place=PLACE, bars=(TRAP_BAR,)), "trap-bar-deadlift", "flat-barbell-bench-press"),
         (Gym(place=PLACE, bands=(Band(name="red"),)), "band-fly", "barbell-curl"),
         (Gym(place=PLACE, bands=(Band(name="red", number=1),)), "one-arm-band-press-across", "band-fly"),
         (Gym(place=PLACE, kettlebells=(BAR,)), "goblet-squat", "dumbbell-curl"),

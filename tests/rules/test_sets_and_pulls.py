@@ -4,6 +4,7 @@ import pytest
 
 from setwright.findings import Level
 from setwright.model.plan import Week
+from setwright.model.weekly import WeeklySets
 from setwright.places import Place
 from setwright.rules.ranges import asked_for, least_pull_to_push
 from tests.rules.plans import HEAD, checked, of, rules_in, week
@@ -39,15 +40,16 @@ def test_a_single_session_may_have_its_pulls_on_another_day() -> None:
 
 
 @pytest.mark.parametrize(
-    ("text", "expected"),
-    [("8-12", (8, 12)), ("10", (10, 10)), ("at least 8", (8, float("inf"))), ("plenty", None)],
+    ("low", "high", "expected"), [(8, 12, (8, 12)), (10, 10, (10, 10)), (8, None, (8, float("inf")))]
 )
-def test_ranges_of_the_coach(text: str, expected: tuple[float, float] | None) -> None:
+def test_ranges_of_the_coach(low: float, high: float | None, expected: tuple[float, float]) -> None:
     place = Place("week.yaml", 1, 1, 1, 5)
-    one = Week(name="A week", place=place, sessions=(), sets_a_week={"chest": text, "tail": "4"})
-    assert asked_for(one).get("chest") == expected
-    assert "tail" not in asked_for(one)
+    chest = WeeklySets(group="chest", low=low, high=high, text="", place=place)
+    pulls = WeeklySets(group="pull to push", low=1.5, high=None, text="", place=place)
+    one = Week(name="A week", place=place, sessions=(), sets_a_week=(chest,))
+    assert asked_for(one) == {"chest": expected}
     assert least_pull_to_push(one) == 0
+    assert least_pull_to_push(one.model_copy(update={"sets_a_week": (pulls, chest)})) == 1.5
 
 
 def test_a_range_of_the_coach_replaces_the_row() -> None:

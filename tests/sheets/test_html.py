@@ -75,8 +75,8 @@ def test_markup_in_names_is_text(kind: Kind) -> None:
 
 
 def named(checked: Checked, name: str) -> Checked:
-    assert checked.week is not None
-    return checked._replace(week=checked.week.model_copy(update={"name": name}))
+    (one,) = checked.weeks
+    return checked._replace(weeks=(one._replace(week=one.week.model_copy(update={"name": name})),))
 
 
 OFF_WEEK = check(NO_CHEST)
@@ -107,7 +107,7 @@ def test_css_text_holds_no_sign_that_could_end_it(text: str) -> None:
 
 
 def unread() -> Checked:
-    return Checked("x.yaml", None, None, None, (), (), (), {"x.yaml": Source("x.yaml", "")}, complete=False)
+    return Checked("x.yaml", (), (), (), {"x.yaml": Source("x.yaml", "")}, complete=False)
 
 
 def test_without_a_plan_there_is_nothing_to_print() -> None:

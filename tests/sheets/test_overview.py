@@ -28,6 +28,15 @@ def test_head_and_days() -> None:
     assert (pull.line, pull.group) == (None, None)
 
 
+def test_the_overview_of_a_week_of_a_block() -> None:
+    checked = example("block.yaml").only(4)
+    (one,) = checked.weeks
+    sheet = week_sheet(checked, one.week, one.coverage, "version abc")
+    assert sheet.title == "Winter block, week 4 of 4"
+    assert sheet.subtitle.startswith("from Monday 20 December 2027 · half the sets · 6 people")
+    assert sheet.days[0][0].entries[0].dose == "2 × 8–10"
+
+
 def test_more_than_three_days_go_on_in_a_further_row() -> None:
     assert [[day.title.split(":")[0] for day in row] for row in overview(SIX_DAYS).days] == [
         ["Monday", "Tuesday", "Wednesday"],

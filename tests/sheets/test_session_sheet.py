@@ -213,6 +213,16 @@ def test_a_session_without_day_or_name_is_called_like_its_plan() -> None:
     assert (sheet.title, sheet.when, sheet.warm_up) == ("Hour", (), None)
 
 
+def test_a_sheet_of_a_block_names_its_week_and_dates_it() -> None:
+    block = example("block.yaml").weeks[2].week
+    sheet = session_sheets(block, "version abc")[0]
+    assert sheet.when[0] == "Monday 13 December 2027"
+    assert sheet.when[2].startswith("Winter block, week 3 of 4")
+    assert "Winter block · week 3 · Mon" in sheet.footer
+    (alone, *_) = check("plan: Hour\nweeks: 2\nunit: kg\nwork:\n  - pull-up: 3 x 5\n").weeks
+    assert session_sheets(alone.week, "")[0].title == "Hour, week 1 of 2"
+
+
 def test_golden_session(golden: Callable[[str, str], None]) -> None:
     golden("session-long-a4.html", sheet_html(check(LONG), "session", "a4"))
     golden("session-circuit-letter.html", sheet_html(check(CIRCUIT), "session", "letter"))

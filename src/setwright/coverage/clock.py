@@ -25,12 +25,13 @@ def session_minutes(session: Session, counts: Counts | None = None) -> float:
     ``counts``: its doses, where they are counted already.
     """
     counts = count_items(session) if counts is None else counts
-    seconds = sum(
-        SETUP_S
-        + (_group_seconds(entry, counts) if isinstance(entry, Group) else _item_seconds(entry, counts))
-        for entry in session.work
-    )
+    seconds = sum(SETUP_S + entry_seconds(entry, counts) for entry in session.work)
     return (session.warm_up_minutes or 0) + seconds / 60
+
+
+def entry_seconds(entry: Item | Group, counts: Counts) -> float:
+    """Seconds of a line or a group with its rests and its warm-up sets, setting up left out."""
+    return _group_seconds(entry, counts) if isinstance(entry, Group) else _item_seconds(entry, counts)
 
 
 def added_minutes(sets: int, reps: int, *, sides: int = 1) -> float:
@@ -54,6 +55,7 @@ def _warm_up_seconds(item: Item) -> float:
 
 
 def _group_seconds(group: Group, counts: Counts) -> float:
+    """By the plan language; in a circuit with ``each`` everybody moves on after the last move too."""
     warm_up = sum(_warm_up_seconds(item) for item in group.items)
     if group.time_s is not None:
         return warm_up + group.time_s
@@ -62,7 +64,8 @@ def _group_seconds(group: Group, counts: Counts) -> float:
     if group.every_s is not None:
         return warm_up + rounds * group.every_s
     moves = sum(_move_seconds(group, c) for c in counted)
-    swaps = rounds * (len(group.items) - 1) * _seconds(group.between_moves, SWAP_S)
+    changes = len(group.items) - (group.each_s is None)
+    swaps = rounds * changes * _seconds(group.between_moves, SWAP_S)
     return warm_up + moves + swaps + (rounds - 1) * _seconds(group.rest, REST_S)
 
 

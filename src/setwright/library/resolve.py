@@ -1,14 +1,17 @@
 """Names of a plan looked up in the library, and what only the movement can answer about a dose."""
 
-from collections.abc import Collection, Iterator
+from collections.abc import Callable, Collection, Iterable, Iterator
 from dataclasses import replace
 from typing import Any
 
 from setwright.findings import Finding
+from setwright.library.kit import with_known_stations
 from setwright.library.names import fold
+from setwright.library.reuse import in_place_of, written_out
 from setwright.library.table import Library, library
 from setwright.model.people import Athlete
-from setwright.model.plan import Group, Item, Session, Week
+from setwright.model.plan import Group, Instead, Item, Session, Week
+from setwright.model.weekly import DoneBefore
 from setwright.places import Place
 from setwright.reading import fitting
 from setwright.reading import key_rules as rules
@@ -21,22 +24,28 @@ def resolve(
 ) -> tuple[Week, tuple[Finding, ...]]:
     """The week with the library's key in each item and with its own word for the sides in each open dose.
 
-    Findings: names that are unknown or name several movements, in work, limits and maxes; and questions about
-    doses that depend on the movement (sides, seconds or repetitions, a plus without a base). A name in a
-    session's warm-up that is unknown is left as typed, and so are those of ``unread``: movements of the
-    coach's own about which something was said already.
+    Findings: names that are unknown or name several movements, in work, limits, maxes and last week; stations
+    of the gym that no movement asks for; and questions about doses that depend on the movement (sides,
+    seconds or repetitions, a plus without a base). A name in a session's warm-up that is unknown is left as
+    typed, and so are those of ``unread``: movements of the coach's own about which something was said
+    already. Days like another one are filled in first; what is wrong with a line that they repeat is said
+    once.
     """
-    resolver = _Resolver(week, table or library(), frozenset(map(fold, unread)))
-    sessions = tuple(resolver.session(session) for session in week.sessions)
+    table = table or library()
+    copied, findings = written_out(week.sessions, table)
+    resolver = _Resolver(week, table, frozenset(map(fold, unread)))
+    sessions = tuple(resolver.session(session) for session in copied)
     resolver.people()
-    return week.model_copy(update={"sessions": sessions}), tuple(resolver.findings)
+    gym, of_the_gym = (None, ()) if week.gym is None else with_known_stations(week.gym, table)
+    known = {"sessions": sessions, "last_week": resolver.last_week(), "gym": gym}
+    return week.model_copy(update=known), _once((*findings, *resolver.findings, *of_the_gym))
 
 
 class _Resolver:
     def __init__(self, week: Week, table: Library, unread: frozenset[str]) -> None:
         self.findings: list[Finding] = []
         self._week = week
-        self._table = table
+        self.table = table
         self._unread = unread
         self._habits = Habits(sides=week.sides, unit=week.unit)
 
@@ -50,6 +59,13 @@ class _Resolver:
             for name, place in _names_of(athlete):
                 self._key(name, place, athlete.name)
 
+    def last_week(self) -> tuple[DoneBefore, ...]:
+        """What was done before the plan, with the library's keys."""
+        return tuple(
+            done.model_copy(update={"key": self._key(done.name, done.place, "last week")})
+            for done in self._week.last_week
+        )
+
     def _entry(self, entry: Item | Group, where: str) -> Item | Group:
         if isinstance(entry, Item):
             return self._item(entry, where)
@@ -57,13 +73,17 @@ class _Resolver:
 
     def _known(self, item: Item) -> Item:
         """The item of a warm-up: a name the library lacks is no fault there."""
-        return item.model_copy(update={"key": self._table.find(item.name).key})
+        instead = _with_lines(item, self._known)
+        return item.model_copy(update={"key": self.table.find(item.name).key, "instead": instead})
 
     def _item(self, item: Item, where: str) -> Item:
         key = self._key(item.name, item.place, where)
+        item = item.model_copy(
+            update={"key": key, "instead": _with_lines(item, lambda line: self._item(line, where))}
+        )
         if key is None or item.dose is None:
-            return item.model_copy(update={"key": key})
-        movement = self._table.movement(key)
+            return item
+        movement = self.table.movement(key)
         asked = fitting.questions(
             item.dose,
             self._habits,
@@ -73,12 +93,12 @@ class _Resolver:
         )
         self.findings += (replace(finding, where=where) for finding in asked)
         dose = item.dose if asked else self._with_sides(item.dose, movement["sides"])
-        return item.model_copy(update={"key": key, "dose": dose})
+        return item.model_copy(update={"dose": dose})
 
     def _key(self, name: str, place: Place, where: str) -> str | None:
         if fold(name) in self._unread:
             return None
-        match = self._table.find(name)
+        match = self.table.find(name)
         if match.ask:
             finding = rules.UNCLEAR_MOVEMENT.at(
                 place, f'"{name}" names several movements', match.ask.rstrip("."), where
@@ -99,6 +119,28 @@ class _Resolver:
         sides = Sides(kind=kind, word="side" if kind == "each" else "in all")
         groups = tuple(_sided(group, sides) for group in dose.groups)
         return dose.model_copy(update={"groups": groups})
+
+
+def _with_lines(item: Item, resolved: Callable[[Item], Item]) -> tuple[Instead, ...]:
+    """What others do in place of a line, as lines with their keys; a movement alone has the line's dose."""
+    return tuple(
+        instead.model_copy(update={"lines": tuple(map(resolved, _lines(item, instead)))})
+        for instead in item.instead
+    )
+
+
+def _lines(item: Item, instead: Instead) -> tuple[Item, ...]:
+    if instead.movement is None:
+        return instead.lines
+    return (in_place_of(item.model_copy(update={"instead": ()}), instead.movement),)
+
+
+def _once(findings: Iterable[Finding]) -> tuple[Finding, ...]:
+    """The findings without those that say of a repeated line what was said of it before."""
+    told: dict[tuple[str, Place, str], Finding] = {}
+    for finding in findings:
+        told.setdefault((finding.rule, finding.place, finding.message), finding)
+    return tuple(told.values())
 
 
 def _sided(group: SetGroup, sides: Sides) -> SetGroup:

@@ -1,21 +1,35 @@
 """A plan as typed models: a week of sessions, their items, and what the week is for."""
 
 import datetime as dt
-from typing import Literal
+from typing import Final, Literal
 
-from pydantic import Field
+from pydantic import InstanceOf
 
-from setwright.model.own import OwnMovement
+from setwright.findings import Finding
+from setwright.model.next import NextTime
+from setwright.model.own import OwnMovement, Word
 from setwright.model.people import Squad
 from setwright.model.room import Gym
+from setwright.model.stages import Stage
+from setwright.model.weekly import DoneBefore, WeeklySets
 from setwright.places import Place
 from setwright.reading.dose import Amount, Dose, Load, MaxKind, Rest, Sides, Tempo, WarmUp
 from setwright.reading.frozen import Frozen
+from setwright.reading.habits import Member
 
 Aim = Literal["general", "size", "strength", "sport", "return"]
 TrainingLevel = Literal["beginner", "intermediate", "advanced"]
 Day = Literal["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"]
 DAYS: tuple[Day, ...] = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
+
+SHORTEST_DAY: Final = 3
+"""Letters from which the beginning of a day's name is read; choice: Mon, Tue, Thurs."""
+
+
+def day_named(typed: str) -> Day | None:
+    """The day that a typed word names, in full or by its first letters; None when it is no day."""
+    folded = typed.casefold().rstrip(".")
+    return next((d for d in DAYS if len(folded) >= SHORTEST_DAY and d.casefold().startswith(folded)), None)
 
 
 class Allowed(Frozen):
@@ -26,8 +40,23 @@ class Allowed(Frozen):
     place: Place
 
 
+class AthleteLoad(Frozen):
+    """What an athlete or group lifts in a line: one load for all sets or one a set.
+
+    Empty: no load, on purpose.
+    """
+
+    who: str
+    place: Place
+    loads: tuple[Load, ...] = ()
+
+
 class Item(Frozen):
-    """One movement with its dose. ``name`` as typed; ``key`` is the library's, from ``library.resolve``."""
+    """One movement with its dose. ``name`` as typed; ``key`` is the library's, from ``library.resolve``.
+
+    ``loads`` and ``instead``: those of athletes before those of groups, each person in one of them at most
+    unless a line names them. ``none``: what is none this week on purpose, by field.
+    """
 
     name: str
     place: Place
@@ -37,11 +66,14 @@ class Item(Frozen):
     tempo: Tempo | None = None
     sides: Sides | None = None
     load: Load | None = None
+    loads: tuple[AthleteLoad, ...] = ()
+    none: tuple[str, ...] = ()
     warm_up: WarmUp | None = None
-    next: str | None = None
+    next: NextTime | None = None
     priority: int = 2
     for_: tuple[str, ...] = ()
     not_for: tuple[str, ...] = ()
+    instead: tuple["Instead", ...] = ()
     kit: tuple[str, ...] = ()
     stop: str | None = None
     allow: tuple[Allowed, ...] = ()
@@ -49,8 +81,21 @@ class Item(Frozen):
     private_note: str | None = None
 
 
+class Instead(Frozen):
+    """What an athlete or group does in place of a line.
+
+    ``movement``: another one with the dose of the line; ``lines`` has it then once ``library.resolve`` has
+    looked it up. Without it ``lines`` is what was typed.
+    """
+
+    who: str
+    place: Place
+    movement: Word | None = None
+    lines: tuple[Item, ...] = ()
+
+
 class Group(Frozen):
-    """Movements done in turn: a superset, a circuit or a complex. Times in seconds."""
+    """Movements done in turn: superset, circuit or complex. Times in seconds; ``none`` as in an item."""
 
     kind: Literal["superset", "circuit", "complex"]
     place: Place
@@ -64,7 +109,8 @@ class Group(Frozen):
     every_s: float | None = None
     ladder: tuple[int, ...] = ()
     load: Load | None = None
-    next: str | None = None
+    none: tuple[str, ...] = ()
+    next: NextTime | None = None
     priority: int = 2
     for_: tuple[str, ...] = ()
     not_for: tuple[str, ...] = ()
@@ -73,9 +119,61 @@ class Group(Frozen):
     note: str | None = None
     private_note: str | None = None
 
+    @property
+    def member(self) -> Member:
+        """What a line of the group may say."""
+        if self.each_s is not None:
+            return "each"
+        if self.ladder:
+            return "ladder"
+        return "alone" if self.rounds is None and self.time_s is None else "rounds"
+
+
+class Swap(Frozen, defer_build=True):
+    """A movement of the day that a session is like, and the one that is done in its place."""
+
+    old: Word
+    new: Word
+
+
+class Reading(Frozen, defer_build=True):
+    """A line as it is read in one place, and what is wrong with it there."""
+
+    item: Item
+    findings: tuple[Finding, ...] = ()
+
+
+class Change(Frozen, defer_build=True):
+    """A line with a new dose for a movement of the day that a session is like.
+
+    What it says depends on where that movement stands, which is known once its name is looked up:
+    ``readings`` has one of each kind.
+    """
+
+    name: Word
+    readings: dict[Member, Reading]
+
+
+class Reuse(Frozen, defer_build=True):
+    """What makes a session out of another one. ``like`` is a day or the name of a session, as typed.
+
+    ``along``: what came along with the work, in words; from ``library.reuse``.
+    """
+
+    like: Word
+    leave_out: tuple[Word, ...] = ()
+    swap: tuple[Swap, ...] = ()
+    change: tuple[Change, ...] = ()
+    add: tuple[Item | Group, ...] = ()
+    along: tuple[str, ...] = ()
+
 
 class Session(Frozen):
-    """One session; ``place`` is its first key (day, name or work). Minutes are whole or decimal minutes."""
+    """One session; ``place`` is its first key (day, name or work). Minutes are whole or decimal minutes.
+
+    ``reuse``: what was typed when it is like another one; ``work`` is then filled by ``library.resolve``.
+    Its model is built when a plan first needs it, so that no other plan waits for it.
+    """
 
     place: Place
     work_place: Place
@@ -91,7 +189,9 @@ class Session(Frozen):
     staff: int | None = None
     warm_up_minutes: float | None = None
     warm_up: tuple[Item, ...] = ()
+    stage: Word | None = None
     work: tuple[Item | Group, ...] = ()
+    reuse: InstanceOf[Reuse] | None = None
     cool_down: tuple[str, ...] = ()
     if_interrupted: str | None = None
     allow: tuple[Allowed, ...] = ()
@@ -103,6 +203,11 @@ class Session(Frozen):
         """What a coach calls it: the day, else the name, else "the session"."""
         return self.day or self.name or "the session"
 
+    def is_called(self, typed: str) -> bool:
+        """Whether a typed word is the day or the name of this session."""
+        named = self.name is not None and self.name.casefold() == typed.casefold()
+        return named or (self.day is not None and self.day == day_named(typed))
+
     def items(self) -> tuple[Item, ...]:
         """Every work item in order, those inside groups too."""
         return tuple(
@@ -110,20 +215,38 @@ class Session(Frozen):
         )
 
 
-def is_for(entry: Item | Group, called: frozenset[str]) -> bool:
-    """Whether a line or group is for the person who goes by these names: their own, and their groups'."""
-    return (not entry.for_ or bool(called & set(entry.for_))) and not called & set(entry.not_for)
+class Lighter(Frozen):
+    """What is done less of in a lighter week; ``load_percent`` is what is left of the load."""
+
+    half_the_sets: bool = False
+    load_percent: float | None = None
+    no_training: bool = False
+
+    @property
+    def text(self) -> str:
+        """What is less, in words: "half the sets and 80 % of the load"."""
+        if self.no_training:
+            return "no training"
+        load = f"{self.load_percent:g} % of the load" if self.load_percent is not None else ""
+        return " and ".join(filter(None, ("half the sets" if self.half_the_sets else "", load)))
 
 
 class Week(Frozen):
-    """A plan: one week of sessions, or a single session. ``place`` is the ``plan`` key.
+    """One week of a plan, or a single session. ``place`` is the ``plan`` key.
 
+    ``number``: which week it is, of ``of``. Sessions are those of this week, made lighter where ``lighter``.
+    ``held_back``: sessions of stages that are not in force (``model.in_force``), never counted or printed.
     ``unread_movements``: names under ``movements:`` that could not be read.
     """
 
     name: str
     place: Place
     sessions: tuple[Session, ...]
+    number: int = 1
+    of: int = 1
+    lighter: Lighter | None = None
+    held_back: tuple[Session, ...] = ()
+    stages: tuple[Stage, ...] = ()
     starts: dt.date | None = None
     unit: Literal["kg", "lb"] | None = None
     dose_order: Literal["sets x reps", "reps x sets"] | None = None
@@ -134,9 +257,9 @@ class Week(Frozen):
     sport: str | None = None
     level: TrainingLevel | None = None
     focus: tuple[str, ...] = ()
-    sets_a_week: dict[str, str] = Field(default_factory=dict)
+    sets_a_week: tuple[WeeklySets, ...] = ()
     follows: str | None = None
-    last_week: dict[str, str] = Field(default_factory=dict)
+    last_week: tuple[DoneBefore, ...] = ()
     own_movements: tuple[OwnMovement, ...] = ()
     unread_movements: tuple[str, ...] = ()
     people: int | None = None
@@ -144,9 +267,14 @@ class Week(Frozen):
     staff: int | None = None
     squad: Squad | None = None
     gym: Gym | None = None
-    next: str | None = None
+    next: NextTime | None = None
     missed_day: Literal["resume", "skip", "restart the week"] = "resume"
     if_interrupted: str | None = None
     allow: tuple[Allowed, ...] = ()
     note: str | None = None
     private_note: str | None = None
+
+    @property
+    def title(self) -> str:
+        """The plan's name, and in a plan of several weeks which one this is."""
+        return self.name if self.of == 1 else f"{self.name}, week {self.number} of {self.of}"

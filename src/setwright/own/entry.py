@@ -18,6 +18,18 @@ COUNTED: Final = {"reps": "each rep once", "s": "seconds", "m": "metres", "steps
 
 _OTHER_WORDS: Final = {"press": "push", "row": "pull", "curl": "elbow flexion"}
 """Words for a pattern that coaches type, with those of the library (common practice, no source)."""
+LOADED_BY: Final = {
+    "barbell": "bar and plates", "trap bar": "trap bar and plates", "dumbbell": "dumbbell",
+    "dumbbells": "dumbbell pair", "kettlebell": "kettlebell", "kettlebells": "kettlebells", "cable": "cable",
+    "band": "band",
+}  # fmt: skip
+"""The station that each load needs, in the library's words; a load of one's own needs none of them."""
+_OF_A_LOAD: Final = frozenset({
+    *LOADED_BY.values(), "rack", "rack set low", "guided-bar rack", "bar and bumper plates", "cable pair",
+    "band pair", "band or cable", "cable or band", "dumbbell or kettlebell", "weight", "pair of weights",
+    "plate",
+})  # fmt: skip
+"""Stations that are there for the load alone."""
 _A_WIDTH: Final = re.compile(r"\d cm\b")
 
 
@@ -39,12 +51,27 @@ def copied(own: OwnMovement, base: Entry, found: Gathering) -> dict[str, Any]:
         "load_ratio": None,
     }
     cautions = [one for one in base["cautions"] if own.grip is None or not _A_WIDTH.search(one)]
-    return {**base, **names, "cautions": cautions, **_typed(own, found)}
+    return {**base, **names, "cautions": cautions, "needs": _needs(own, base), **_typed(own, found)}
+
+
+def _needs(own: OwnMovement, base: Entry) -> list[str]:
+    """The stations of ``base``, without those of a load that is another one here."""
+    if own.loaded_by is None:
+        return list(base["needs"])
+    kept = [need for need in base["needs"] if need not in _OF_A_LOAD]
+    return [*kept, *filter(None, [LOADED_BY.get(_load_word(own.loaded_by))])]
+
+
+def _load_word(typed: str) -> str:
+    """What loads a movement, in the library's word where it has one."""
+    return " ".join(
+        word for word in typed.casefold().split() if word not in ("a", "one", "two", "pair", "of")
+    )
 
 
 def described(own: OwnMovement, found: Gathering) -> dict[str, Any]:
     """The entry of a movement that is like no other, counted by its muscles."""
-    loaded_by = own.loaded_by or "none"
+    loaded_by = _load_word(own.loaded_by or "none")
     return {
         "aliases": [], "read_only_aliases": [], "pattern": "", "implement": loaded_by, "needs": [],
         "bench_deg": None, "hands": "free", "sides": "both", "banned_by": None, "counting": COUNTED["reps"],
@@ -59,7 +86,7 @@ def described(own: OwnMovement, found: Gathering) -> dict[str, Any]:
 def _typed(own: OwnMovement, found: Gathering) -> dict[str, Any]:
     typed = {
         "pattern": _known(own.pattern, get_args(Pattern), "pattern of the library", found),
-        "implement": own.loaded_by,
+        "implement": own.loaded_by and _load_word(own.loaded_by),
         "needs": list(own.kit),
         "bench_deg": own.bench,
         "hands": own.hands,

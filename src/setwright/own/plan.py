@@ -5,18 +5,20 @@ from typing import NamedTuple
 
 from setwright.library.resolve import resolve
 from setwright.library.table import Library, library
+from setwright.model.in_force import in_force
 from setwright.model.people import Athlete
 from setwright.model.plan import Week
-from setwright.model.reader import WeekRead, read_week
+from setwright.model.reader import BlockRead, read_block
 from setwright.own.body import model_size, size_of
 from setwright.own.sized import Movement, sized
 from setwright.own.table import own_table
+from setwright.reading.gathering import Gathering
 
 
 class PlanRead(NamedTuple):
     """What became of a plan, and the library that its names are looked up in."""
 
-    read: WeekRead
+    read: BlockRead
     table: Library
 
 
@@ -36,7 +38,7 @@ class Sized(NamedTuple):
         return sized(self.table.movement(key), self.factor)
 
 
-def sized_library(read: WeekRead, athlete: str | None) -> Sized:
+def sized_library(read: BlockRead, athlete: str | None) -> Sized:
     """The library of a plan that was read, at the size of the named athlete, the model's when None.
 
     Raises: NotToSize; NoSuchBody.
@@ -60,14 +62,17 @@ def _athlete(week: Week, name: str) -> Athlete:
 
 
 def read_plan(file: str, text: str, beside: Callable[[str], str | None]) -> PlanRead:
-    """The plan in ``text`` with every name looked up.
+    """The plan in ``text`` with every name looked up, and with the sessions that are not in force held back.
 
     ``beside`` gives the text of files that the plan names.
     """
-    read = read_week(file, text, beside)
+    read = read_block(file, text, beside)
     if read.week is None:
         return PlanRead(read, library())
     own = own_table(read.week)
-    week, findings = resolve(read.week, own.table, own.unread)
-    told = (*read.findings, *own.findings, *dict.fromkeys(findings))
-    return PlanRead(read._replace(week=week, findings=told), own.table)
+    resolved = [resolve(week, own.table, own.unread) for week in read.weeks]
+    asked = Gathering()
+    asked.add(*(finding for _, findings in resolved for finding in findings))
+    told = (*read.findings, *own.findings, *asked.findings)
+    weeks = tuple(in_force(week) for week, _ in resolved)
+    return PlanRead(read._replace(weeks=weeks, findings=told), own.table)

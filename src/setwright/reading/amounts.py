@@ -1,12 +1,17 @@
 """How much one set holds: repetitions, time, distance, things; and the side that stands after it."""
 
-from typing import Literal, NamedTuple
+from collections.abc import Callable
+from typing import Final, Literal, NamedTuple
 
 from setwright.reading import questions_amount as ask
 from setwright.reading.cursor import Cursor, Numeric, Unread, counted
 from setwright.reading.dose import Amount, Extra, Sides, Span
+from setwright.reading.lexer import Token
 from setwright.reading.questions_how import UNIT_MIXED, VALUE_MISSING
 from setwright.reading.times import METRES, SECONDS, duration
+
+LOAD_UNITS: Final = frozenset({"kg", "lb", "#", "%"})
+"""Units of a load, which no amount has."""
 
 THINGS = ("steps", "contacts", "cal", "strokes", "breaths", "throws", "jumps")
 OPEN = Amount(unit="reps", span=Span(low=0, high=None))
@@ -124,32 +129,61 @@ def amount_list(cursor: Cursor, *, only_reps: bool) -> list[Amount]:
 
     Raises: Unclear when some have a unit and others, not only those before the last, have none.
     """
+
+    def fits(much: Much, *, first: bool) -> bool:
+        starts_sets = not first and cursor.text == "x"
+        return not (much.extra or starts_sets or (only_reps and much.amount.unit != "reps"))
+
+    return [much.amount for much in much_list(cursor, fits, _amount_is_next)]
+
+
+def _amount_is_next(cursor: Cursor) -> bool:
+    """Whether another amount follows the comma: no effort ("to failure"), no load such as "62,5 kg"."""
+    before, first, comma, second, unit = (cursor.ahead(n) for n in range(5))
+    tied = first.end == comma.start and comma.end == second.start and before.end < first.start
+    load = comma.text == "," and first.kind == second.kind == "number" and unit.text in LOAD_UNITS
+    return first.text != "to" and not (tied and load)
+
+
+def much_list(
+    cursor: Cursor, fits: Callable[..., bool], goes_on: Callable[[Cursor], bool] = lambda _: True
+) -> list[Much]:
+    """Amounts with commas between them, at least one; the unit after the last one belongs to all.
+
+    ``fits(much, first=...)`` says whether an amount that was taken is one of the list, ``goes_on`` whether
+    the comma that stands next leads to another one.
+
+    Raises: Unread when there is none; Unclear when some have a unit and others, not only those before the
+    last, have none.
+    """
     start = cursor.token
     found: list[Much] = []
     unit = ""
-    while True:
+    while not found or (cursor.text == "," and goes_on(cursor)):
         back = cursor.mark()
-        if found and not cursor.take(","):
-            break
+        if found:
+            cursor.take(",")
         first = cursor.at
         much = amount(cursor)
-        starts_sets = found and cursor.text == "x"
-        if much is None or much.extra or starts_sets or (only_reps and much.amount.unit != "reps"):
+        if much is None or not fits(much, first=not found):
             cursor.reset(back)
             break
         unit = _unit_after(cursor, first)
         found.append(much)
     if not found:
         raise Unread(cursor.token)
-    amounts = [much.amount for much in found]
-    units = {a.unit for a in amounts}
+    return _in_one_unit(cursor, start, found, unit)
+
+
+def _in_one_unit(cursor: Cursor, start: Token, found: list[Much], unit: str) -> list[Much]:
+    units = {much.amount.unit for much in found}
     if units == {"reps"} or not any(much.swappable for much in found):
-        return amounts
+        return found
     if not all(much.swappable for much in found[:-1]) or unit not in _FACTORS:
-        values = ", ".join(f"{a.span.low:g}" for a in amounts)
+        values = ", ".join(f"{much.amount.span.low:g}" for much in found)
         raise cursor.ask(UNIT_MIXED, start, write=f"sets of {values} s")
-    last = amounts[-1]
-    return [*(_in_unit(a, last, _FACTORS[unit]) for a in amounts[:-1]), last]
+    last = found[-1].amount
+    return [*(m._replace(amount=_in_unit(m.amount, last, _FACTORS[unit])) for m in found[:-1]), found[-1]]
 
 
 def _unit_after(cursor: Cursor, first: int) -> str:

@@ -1,7 +1,9 @@
 """The questions of one line, gathered while it is read."""
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
+from types import MappingProxyType
+from typing import Final, NamedTuple
 
 from setwright.findings import Finding, in_order
 from setwright.places import Place
@@ -9,7 +11,7 @@ from setwright.reading import questions_amount as ask
 from setwright.reading import questions_how as how
 from setwright.reading import questions_signs as signs
 from setwright.reading.cursor import Cursor, Unclear, Unread
-from setwright.reading.guesses import Meant, meant
+from setwright.reading.guesses import GUESSES, Guess, Meant, meant
 from setwright.reading.lexer import Token
 from setwright.reading.question import Question
 from setwright.reading.vocabulary import VOCABULARY, nearest_words
@@ -21,16 +23,30 @@ _JOINTS = (",", "then")
 _BRACKETS = "()[]{}<>"
 
 
+class Tongue(NamedTuple):
+    """How a kind of line asks: what its words may have meant, and its words for a dose line's questions."""
+
+    guesses: tuple[Guess, ...]
+    instead: Mapping[Question, Question] = MappingProxyType({})
+
+
+DOSE: Final = Tongue(GUESSES)
+
+
 class Asked:
     """Findings of one line; where reading stopped, it says what was meant and where to go on.
 
-    ``reads`` tells whether a text is a dose, so that only lines that are read are offered to copy.
+    ``reads`` tells whether a text is a line of this kind, so that only lines that are read are offered to
+    copy.
     """
 
-    def __init__(self, cursor: Cursor, place: Place, reads: Callable[[str], bool]) -> None:
+    def __init__(
+        self, cursor: Cursor, place: Place, reads: Callable[[str], bool], tongue: Tongue = DOSE
+    ) -> None:
         self._cursor = cursor
         self._place = place
         self._reads = reads
+        self._tongue = tongue
         self.findings: list[Finding] = []
 
     def in_order(self) -> tuple[Finding, ...]:
@@ -83,9 +99,8 @@ class Asked:
         ends = [
             t.start for t in self._cursor.line.tokens if t.start > token.start and t.text in (",", "then", "")
         ]
-        return meant(
-            self._cursor.line.text, (part, ends[0] if ends else token.end), token.start, self._cursor.habits
-        )
+        span = (part, ends[0] if ends else token.end)
+        return meant(self._cursor.line.text, span, token.start, self._cursor.habits, self._tongue.guesses)
 
     def _brackets(self, token: Token) -> Meant:
         """The question about a bracket or star, with a line to copy if one without it is read."""
@@ -122,6 +137,7 @@ class Asked:
             cursor.at += 1
 
     def _add(self, question: Question, start: int, end: int, fills: dict[str, str]) -> None:
+        question = self._tongue.instead.get(question, question)
         line = self._cursor.line
         typed = line.text[start:end].strip()
         words = {**fills, "typed": typed}

@@ -87,12 +87,12 @@ def _with_words(rows: list[str], row: int) -> int:
 
 def _column(rows: list[str], row: int) -> int | None:
     """Where the line at ``row`` should start: the nearest column of a block that is open above it."""
-    found = {line.number: line for line in anatomy(rows)}
-    line = found.get(row + 1)
-    if line is None:
+    found = list(anatomy(rows[: row + 1]))
+    if not found or found[-1].number != row + 1:
         return None
+    line = found.pop()
     open_lines: list[Line] = []
-    for above in (found[number] for number in sorted(found) if number <= row):
+    for above in found:
         open_lines = [one for one in open_lines if one.indent < above.indent] + [above]
     if line.start > line.indent:
         columns = [one.indent for one in open_lines if one.start > one.indent]

@@ -17,6 +17,9 @@ DEEPEST: Final = 40
 """Deepest nesting (choice: a plan needs 10)."""
 
 
+PARSER: Final = getattr(yaml, "CBaseLoader", yaml.BaseLoader)
+"""The parser in C where PyYAML was built with it; its own in Python, slower, reads the same."""
+
 TOO_DEEP: Final = "maximum nesting depth"
 """Words of the parser when it gives up before we do."""
 
@@ -41,13 +44,14 @@ class Builder:
 
         Raises: yaml.YAMLError, TooBigError.
         """
-        events = iter(yaml.parse(text, Loader=yaml.CBaseLoader))
+        events = iter(yaml.parse(text, Loader=PARSER))
         for event in events:
             if isinstance(event, yaml.DocumentStartEvent):
-                root = self._node(next(events), events, 0)
+                first = next(events)
+                root = self._node(first, events, 0)
                 for _ in events:
                     pass
-                return root
+                return None if _is_nothing(first) else root
         return None
 
     def _node(self, event: Any, events: Iterator[Any], depth: int) -> Node:
@@ -164,6 +168,12 @@ class Builder:
         message = f'the comma in front of "{key.text}" starts a new key here'
         lines = "; ".join(f"`{text}`" for text in texts)
         self.findings.append(rules.SPLIT.at(key.place, message, f"write without braces, one a line: {lines}"))
+
+
+def _is_nothing(event: Any) -> bool:
+    """Whether a document holds no character at all."""
+    start, end = event.start_mark, event.end_mark
+    return isinstance(event, yaml.ScalarEvent) and start.index == end.index
 
 
 def _no_colon(key: Scalar, value: Scalar) -> bool:

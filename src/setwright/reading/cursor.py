@@ -47,12 +47,14 @@ class Cursor:
     """Where the reader stands. ``notes`` gather what was read although it was typed in an unusual way.
 
     ``in_amounts``: a comma between numbers makes a list ("12,10"); elsewhere it is a decimal comma ("62,5").
+    ``nought``: 0 repetitions may stand here, because the line says what was done.
     """
 
     line: Line
     habits: Habits
     at: int = 0
     in_amounts: bool = False
+    nought: bool = False
     notes: list[str] = field(default_factory=list)
 
     @property
@@ -177,13 +179,13 @@ class Cursor:
 def counted(value: Numeric, cursor: Cursor) -> Span:
     """A number of sets or repetitions.
 
-    Raises: Unclear when it is not whole, or 0; Unread when more dots follow ("2.2.2").
+    Raises: Unclear when it is not whole, or 0 in a plan; Unread when more dots follow ("2.2.2").
     """
     if not value.whole and cursor.text == ".":
         raise Unread(cursor.token)
     if not value.whole:
         low = int(value.low)
         raise cursor.ask(amount_questions.NOT_WHOLE, value.start, low=str(low), high=str(low + 1))
-    if value.low == 0:
+    if value.low == 0 and not cursor.nought:
         raise cursor.ask(amount_questions.NOUGHT, value.start)
     return Span(low=value.low, high=value.high)

@@ -74,24 +74,31 @@ def whole(least: int = 0, most: int = MOST) -> Callable[[Node, Gathering], int |
     return read
 
 
-def one_of(what: str, words: Mapping[str, str] | Iterable[str]) -> Callable[[Node, Gathering], str | None]:
-    """A reader of one of several words; a mapping may also name other spellings of them."""
-    spellings = words if isinstance(words, Mapping) else {known: known for known in words}
+class OneOf:
+    """A reader of one of several words. ``spellings``: each word that is read, with the one it stands for."""
 
-    def read(node: Node, found: Gathering) -> str | None:
+    def __init__(self, what: str, words: Mapping[str, str] | Iterable[str]) -> None:
+        self._what = what
+        self.spellings = words if isinstance(words, Mapping) else {known: known for known in words}
+
+    def __call__(self, node: Node, found: Gathering) -> str | None:
+        """The word that ``node`` stands for, or None and a finding."""
         typed = word(node, found)
         if typed is None:
             return None
         folded = " ".join(plain_blanks(typed.text).casefold().split())
-        if folded in spellings:
-            return spellings[folded]
-        near = nearest(folded, spellings)
-        known = choice(dict.fromkeys(spellings.values()))
-        change = f"write `{spellings[near[0]]}`; the words are {known}" if near else f"write {known}"
-        found.say(rules.NOT_A_CHOICE, typed.place, f'"{typed.text}" is no {what}', change)
+        if folded in self.spellings:
+            return self.spellings[folded]
+        near = nearest(folded, self.spellings)
+        known = choice(dict.fromkeys(self.spellings.values()))
+        change = f"write `{self.spellings[near[0]]}`; the words are {known}" if near else f"write {known}"
+        found.say(rules.NOT_A_CHOICE, typed.place, f'"{typed.text}" is no {self._what}', change)
         return None
 
-    return read
+
+def one_of(what: str, words: Mapping[str, str] | Iterable[str]) -> OneOf:
+    """A reader of one of several words; a mapping may also name other spellings of them."""
+    return OneOf(what, words)
 
 
 def names(node: Node, found: Gathering) -> tuple[str, ...]:
@@ -109,6 +116,15 @@ def placed_names(node: Node, found: Gathering) -> tuple[Scalar, ...]:
         return tuple(typed)
     parts = (part.strip() for part in node.text.split(","))
     return tuple(Scalar(part, node.place) for part in parts if part)
+
+
+def parts(node: Node, found: Gathering) -> tuple[Scalar, ...]:
+    """Values in a list, or in one text with a comma and a blank between them ("62,5 kg, 65 kg" is two)."""
+    if isinstance(node, Listing):
+        return tuple(one for entry in node.nodes for one in parts(entry, found))
+    typed = word(node, found)
+    split = typed.text.replace(", ", "\n").splitlines() if typed else ()
+    return tuple(Scalar(part.strip(), node.place) for part in split if part.strip())
 
 
 def texts(node: Node, found: Gathering) -> tuple[str, ...]:

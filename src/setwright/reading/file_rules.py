@@ -20,7 +20,7 @@ SECOND_COLON = TextRule(
 SIGN = TextRule(
     "value-starts-with-sign",
     "a value that starts with a sign YAML keeps for itself",
-    "YAML reads @ % * ! > | and a back-tick at the start of a value as commands, not as text",
+    "YAML reads @ % * ! > | a back-tick and a dash alone at the start of a value as commands, not as text",
     "- dip: 3 x 8\n  effort: @8",
     "- dip: 3 x 8\n  effort: RPE 8",
 )

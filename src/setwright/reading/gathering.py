@@ -27,6 +27,12 @@ class Gathering:
         yield
         self._where = outer
 
+    def aside(self) -> "Gathering":
+        """The same place with nothing found: for a reading that may turn out not to be the one meant."""
+        other = Gathering()
+        other._covers, other._where = self._covers, self._where
+        return other
+
     def traps(self, findings: Iterable[Finding], covers: Iterable[Place]) -> None:
         """Findings of a trap pass, and the spans about which nothing more is to be said."""
         self._found += findings

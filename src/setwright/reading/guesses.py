@@ -108,9 +108,11 @@ GUESSES = (
 """Looked through in this order; a plan that reads never comes here."""
 
 
-def meant(text: str, part: tuple[int, int], fault: int, habits: Habits) -> Meant | None:
+def meant(
+    text: str, part: tuple[int, int], fault: int, habits: Habits, guesses: tuple[Guess, ...] = GUESSES
+) -> Meant | None:
     """The first guess that matches in ``part`` of ``text`` and reaches beyond ``fault``, if any."""
-    for guess in GUESSES:
+    for guess in guesses:
         for match in re.compile(guess.pattern, re.IGNORECASE).finditer(text, part[0]):
             if match.start() >= part[1]:
                 break

@@ -3,7 +3,7 @@
 from collections.abc import Iterator, Mapping
 from itertools import pairwise
 from types import MappingProxyType
-from typing import NamedTuple
+from typing import Literal, NamedTuple
 
 from setwright.reading.dose import Effort, Load, SetGroup, SetWork, Span
 
@@ -21,6 +21,11 @@ REPETITIONS = ("reps", "rung", "steps")
 
 _OF_A_MAX = (None, "tested max", "training max", "estimated max", "today's max")
 _SHARED = (None, "training max")
+
+
+Decider = Literal["effort", "limit", "clock", "percent", "nothing"]
+"""What decides whether a set is hard: a written effort; as many as possible; nothing, and the set is one by
+the clock, by distance, a ladder or a total, which may be easy; a percent; nothing, and the set is counted."""
 
 
 class Hard(NamedTuple):
@@ -75,17 +80,27 @@ def _said(work: SetWork, group: SetGroup) -> bool:
     return work.effort is not None or is_max or group.kind in ("top_set", "test")
 
 
+def decided_by(work: SetWork, group: SetGroup) -> Decider:
+    """What decides whether a set is hard."""
+    if work.effort is not None:
+        return "effort"
+    if _said(work, group):
+        return "limit"
+    if group.kind in ("ladder", "total") or group.every_s is not None or work.amount.unit not in REPETITIONS:
+        return "clock"
+    if work.load is not None and work.load.kind == "percent" and work.load.of in _OF_A_MAX:
+        return "percent"
+    return "nothing"
+
+
 def _hard(work: SetWork, group: SetGroup, rule: Hard) -> Span:
     """0, 1, or from 0 to 1 where it can't be told."""
     if work.effort is not None:
         return _by_effort(work.effort, rule)
-    if _said(work, group):
-        return Span(low=1, high=1)
-    if group.kind in ("ladder", "total") or group.every_s is not None or work.amount.unit not in REPETITIONS:
-        return Span(low=0, high=1)
-    if work.load is not None and work.load.kind == "percent" and work.load.of in _OF_A_MAX:
-        return _by_percent(work, rule) or Span(low=0, high=1)
-    return Span(low=1, high=1)
+    decider, unsure = decided_by(work, group), Span(low=0, high=1)
+    if decider == "percent":
+        return _by_percent(work, rule) or unsure
+    return unsure if decider == "clock" else Span(low=1, high=1)
 
 
 def _by_effort(effort: Effort, rule: Hard) -> Span:
@@ -103,7 +118,7 @@ def _by_percent(work: SetWork, rule: Hard) -> Span | None:
     load, reps = work.load, work.amount.span
     if load is None or load.kind != "percent" or load.of not in _OF_A_MAX or work.amount.unit != "reps":
         return None
-    most, exact = most_reps(_percent(load, rule))
+    most, exact = most_reps(percent_of_max(load, rule))
     surely = most - reps.low <= rule.rir_at_most
     maybe = reps.high is None or most - reps.high <= rule.rir_at_most
     if maybe and not exact:
@@ -111,7 +126,8 @@ def _by_percent(work: SetWork, rule: Hard) -> Span | None:
     return Span(low=surely, high=maybe)
 
 
-def _percent(load: Load, rule: Hard) -> float:
+def percent_of_max(load: Load, rule: Hard) -> float:
+    """The low end of a percent load, in percent of the tested max."""
     return (load.low or 0.0) * (rule.max_share if load.of in _SHARED else 1.0)
 
 

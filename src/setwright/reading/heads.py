@@ -87,6 +87,7 @@ def _tested(cursor: Cursor, draft: Draft) -> None:
     draft.kind = "test" if word.text == "test" else "top_set"
     draft.amounts = [Amount(unit="reps", span=Span(low=reps, high=reps))]
     draft.loads = (Load(kind="rm", low=reps, high=reps),)
+    draft.say(cursor, "load", word)
 
 
 def _numbered(cursor: Cursor, draft: Draft) -> None:

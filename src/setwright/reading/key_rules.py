@@ -14,8 +14,8 @@ NOT_READ_YET = TextRule(
     "not-read-yet",
     "a part of the plan language that this version can't read",
     "reading on without it would train something else than what is written",
-    "weeks: 6",
-    "weeks: 1",
+    "plan: A\nwork:\n  - dip: 3 x 8\n    rest:\n      Ann: 2:00",
+    "plan: A\nwork:\n  - dip: 3 x 8\n    rest: 2:00",
 )
 MISSPELT_DAY = TextRule(
     "misspelt-day",
@@ -49,8 +49,8 @@ WRONG_FORM = TextRule(
     "value-in-wrong-form",
     "a list, a text or keys where something else belongs",
     "each key takes one form; another one would be read only in part",
-    "minutes: [60, 45]",
-    "minutes: 60",
+    "place: [hall, pool]",
+    "place: hall",
 )
 OVER_LINES = TextRule(
     "value-over-two-lines",
@@ -180,9 +180,60 @@ OWN_NOT_SCORED = TextRule(
     "movements:\n  wide press:\n    like: flat barbell bench press\n    grip: 80 cm",
     Level.gap,
 )
+UNKNOWN_ATHLETE = TextRule(
+    "unknown-athlete",
+    "a line, a load or a movement for somebody who is neither an athlete nor a group of the squad",
+    "it would reach nobody, and whoever was meant would do the line of the others",
+    "sessions:\n  - work:\n      - dip: 3 x 8\n        instead:\n          Pelle: push-up\n"
+    "squad:\n  athletes:\n    - name: Pell",
+    "sessions:\n  - work:\n      - dip: 3 x 8\n        instead:\n          Pell: push-up\n"
+    "squad:\n  athletes:\n    - name: Pell",
+)
+NOT_FOR_THEM = TextRule(
+    "line-not-for-them",
+    "a load or a movement for somebody whom the line is not for",
+    "what is written for them would never reach their sheet",
+    "sessions:\n  - work:\n      - dip: 3 x 8\n        not for: [Pell]\n        load:\n          Pell: 5 kg\n"
+    "squad:\n  athletes:\n    - name: Pell",
+    "sessions:\n  - work:\n      - dip: 3 x 8\n        load:\n          Pell: 5 kg\n"
+    "squad:\n  athletes:\n    - name: Pell",
+)
+SIGN_OFF = TextRule(
+    "sign-off-incomplete",
+    "a stage that is signed off without a name or without a date",
+    "a stage opens by somebody's word; until it is known whose and when, it stays closed",
+    "stages:\n  heavy:\n    signed off: yes",
+    "stages:\n  heavy:\n    signed off: the team doctor, 2027-03-01",
+)
+LIKE_NO_DAY = TextRule(
+    "like-names-no-day",
+    "a day that is like another one, where that one is not there, is not clear, or leads back to itself",
+    "without that day there is no work to copy",
+    "sessions:\n  - day: Monday\n    work:\n      - dip: 3 x 8\n  - day: Thursday\n    like: Tuesday",
+    "sessions:\n  - day: Monday\n    work:\n      - dip: 3 x 8\n  - day: Thursday\n    like: Monday",
+)
+NOT_IN_THAT_DAY = TextRule(
+    "not-in-the-day-it-is-like",
+    "something left out, swapped or changed that the day it is like does not have",
+    "what was meant would go on as it was",
+    "sessions:\n  - day: Monday\n    work:\n      - dip: 3 x 8\n"
+    "  - day: Thursday\n    like: Monday\n    swap:\n      pull-up: push-up",
+    "sessions:\n  - day: Monday\n    work:\n      - dip: 3 x 8\n"
+    "  - day: Thursday\n    like: Monday\n    swap:\n      dip: push-up",
+)
+TWICE_IN_THAT_DAY = TextRule(
+    "twice-in-the-day-it-is-like",
+    "something left out, swapped or changed that the day it is like has twice",
+    "nobody knows which of the two is meant",
+    "sessions:\n  - day: Monday\n    work:\n      - dip: 3 x 8\n      - push-up: 3 x 8\n      - dip: 1 x 20\n"
+    "  - day: Thursday\n    like: Monday\n    leave out: [dip]",
+    "sessions:\n  - day: Monday\n    work:\n      - dip: 3 x 8\n      - push-up: 3 x 8\n      - dip: 1 x 20\n"
+    "  - day: Thursday\n    work:\n      - dip: 3 x 8\n      - push-up: 3 x 8",
+)
 RULES = (
     UNKNOWN_KEY, NOT_READ_YET, MISSPELT_DAY, NO_SUCH_DATE, NOT_A_CHOICE, NOT_A_NUMBER, WRONG_FORM,
     OVER_LINES, NO_PLAN, NO_WORK, DOSE_MISSING, KEY_OUT_OF_LINE, TWO_MOVEMENTS, SAID_TWICE, GROUP_CLOCK,
     REASON_MISSING, LIMIT_END, NAME_MISSING, FILE_MISSING, UNKNOWN_MOVEMENT, UNCLEAR_MOVEMENT,
+    UNKNOWN_ATHLETE, NOT_FOR_THEM, SIGN_OFF, LIKE_NO_DAY, NOT_IN_THAT_DAY, TWICE_IN_THAT_DAY,
     OWN_UNFINISHED, OWN_NAME_TAKEN, OWN_CHANGE, OWN_NOT_SCORED,
 )  # fmt: skip

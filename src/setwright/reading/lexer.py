@@ -70,7 +70,7 @@ _TOKEN = re.compile(
     | (?P<number>[0-9]+(?:\.[0-9]+)?)
     | (?P<speed>m/s\b)
     | (?P<times>x(?=[\s0-9:]|$|max\b|amrap|f\b|failure|cluster|ladder|partials|rest-pause))
-    | (?P<word>[^\W\d_]+(?:['-][^\W\d_]+)*)
+    | (?P<word>(?:kgs?|lbs?)(?=x[\s0-9])|[^\W\d_]+(?:['-][^\W\d_]+)*)
     | (?P<sign>.)
     """,
     re.VERBOSE | re.IGNORECASE,

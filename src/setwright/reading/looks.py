@@ -132,6 +132,16 @@ def _second_colon(line: Line, _: set[str]) -> Iterator[Trap]:
     yield Trap(rules.SECOND_COLON, at, at + 1, message, change, covers, swaps)
 
 
+def _dash(line: Line, _: set[str]) -> Iterator[Trap]:
+    if line.key and line.said == "-":
+        at = line.value
+        change = (
+            "leave the place behind the colon empty if nothing is written down, or write words:"
+            " `none` in a plan, `not done` in a record"
+        )
+        yield Trap(rules.SIGN, at, at + 1, "a dash alone is no value", change, at, {at: masked("-")})
+
+
 def _sign(line: Line, anchors: set[str]) -> Iterator[Trap]:
     for at in _signs(line):
         sign = line.text[at]
@@ -198,5 +208,5 @@ def _write(typed: str) -> str:
 
 
 LOOKS: Final[tuple[Callable[[Line, set[str]], Iterator[Trap]], ...]] = (
-    _control, _tab, _odd_blank, _list_mark, _quote, _sign, _hash, _second_colon, _no_blank,
+    _control, _tab, _odd_blank, _list_mark, _quote, _dash, _sign, _hash, _second_colon, _no_blank,
 )  # fmt: skip

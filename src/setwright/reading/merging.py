@@ -16,15 +16,15 @@ def says(dose: Dose) -> frozenset[str]:
         for name in ("rest", "tempo", "sides")
         if getattr(group, name) is not None
     }
-    works = [work for group in dose.groups if _takes_values(group) for work in group.works]
+    works = [work for group in _takers(dose) for work in group.works]
     said |= {name for work in works for name in ("load", "effort") if getattr(work, name) is not None}
     return frozenset(said | ({"warm-up"} if dose.warm_up is not None else set()))
 
 
 def uneven(dose: Dose, values: int, place: Place) -> tuple[Finding, ...]:
     """The finding about ``values`` loads or efforts that are neither one for all nor one a set; else none."""
-    for group in dose.groups:
-        if values > 1 and _takes_values(group) and group.sets != Span(low=values, high=values):
+    for group in _takers(dose):
+        if values > 1 and group.sets != Span(low=values, high=values):
             sets = f"{group.sets.low:g}"
             fills = {"typed": dose.text, "sets": sets, "count": str(values), "write": f"{values} x ..."}
             message, change = (text.format_map(fills) for text in (VALUE_COUNT.message, VALUE_COUNT.change))
@@ -44,17 +44,24 @@ def dose_with(
 ) -> Dose:
     """The dose with the values of its item's keys in every group that does not say them itself.
 
-    ``load`` and ``effort`` hold one value for all sets or one a set; top sets and tests keep their own.
+    ``load`` and ``effort`` hold one value for all sets or one a set; where other sets stand beside them, top
+    sets and tests keep their own.
 
     Raises: ValueError when a list does not fit a group (``uneven`` asks about it first).
     """
     how = {"rest": rest, "tempo": tempo, "sides": sides}
-    groups = tuple(_group_with(group, how, load, effort) for group in dose.groups)
+    takers = _takers(dose)
+    groups = tuple(
+        _group_with(group, how, load, effort) if group in takers else _group_with(group, how, (), ())
+        for group in dose.groups
+    )
     return dose.model_copy(update={"groups": groups, "warm_up": dose.warm_up or warm_up})
 
 
-def _takes_values(group: SetGroup) -> bool:
-    return group.kind not in ("top_set", "test")
+def _takers(dose: Dose) -> tuple[SetGroup, ...]:
+    """The groups that loads and efforts underneath belong to: the work, else the top sets and tests alone."""
+    work = tuple(group for group in dose.groups if group.kind not in ("top_set", "test"))
+    return work or dose.groups
 
 
 def _group_with(
@@ -63,7 +70,7 @@ def _group_with(
     new: dict[str, Any] = {
         name: value for name, value in how.items() if value and getattr(group, name) is None
     }
-    if _takes_values(group) and (loads or efforts):
+    if loads or efforts:
         count = max(len(group.works), len(loads), len(efforts))
         for values in (loads, efforts):
             if len(values) > 1 and group.sets != Span(low=len(values), high=len(values)):

@@ -69,9 +69,9 @@ def _head(group: SetGroup) -> str:
 
 
 def _tested(group: SetGroup, work: SetWork) -> str:
-    if work.load is None:
+    if work.amount.span.high is None:
         return "test of as many repetitions as possible"
-    reps = words.number(work.load.low or 1)
+    reps = words.number(work.amount.span.high)
     return f"test of the {reps}RM" if group.kind == "test" else f"work up to the {reps}RM"
 
 
@@ -96,7 +96,7 @@ def _extra(work: SetWork) -> str:
 
 
 def _loads(group: SetGroup, habits: Habits) -> str:
-    if group.kind in ("top_set", "test"):
+    if group.kind in ("top_set", "test") and group.works[0].amount.span.high is not None:
         return ""
     loads = [words.load(work.load, habits) for work in group.works if work.load]
     return _joined(loads)

@@ -1,6 +1,6 @@
 """A dose as short as paper wants it; loads, rest and tempo stand elsewhere on the sheet."""
 
-from setwright.reading.dose import Amount, Dose, Drop, Effort, SetGroup, SetWork, Span
+from setwright.reading.dose import Amount, Dose, Drop, Effort, SetGroup, SetWork, Sides, Span
 from setwright.reading.words import between, number
 
 _MINUTE_S = 60
@@ -15,7 +15,11 @@ def dose_short(dose: Dose) -> str:
 def _group(group: SetGroup) -> str:
     efforts = list(dict.fromkeys(_effort(work.effort) for work in group.works if work.effort))
     effort = efforts[0] if len(efforts) == 1 else ", ".join(efforts)
-    said = [f"{_head(group)}{_side(group)}", *([effort] if effort else []), *_drops(group.works[0].drops)]
+    said = [
+        f"{_head(group)}{side_short(group.sides)}",
+        *([effort] if effort else []),
+        *_drops(group.works[0].drops),
+    ]
     if group.last is not None:
         said.append(_last(group.last, group.works[-1]))
     if group.pause_s is not None:
@@ -23,7 +27,7 @@ def _group(group: SetGroup) -> str:
     if group.every_s is not None:
         said.append(f"every {_clock(group.every_s)}")
     if group.cap is not None:
-        said.append(f"cap {_amount(group.cap)}")
+        said.append(f"cap {amount_short(group.cap)}")
     if group.target_s is not None:
         said.append(f"in {_clock(group.target_s)}")
     if group.rate is not None:
@@ -39,24 +43,26 @@ def _head(group: SetGroup) -> str:
     work = group.works[0]
     sets = between(group.sets.low, group.sets.high, "-")
     times = "" if group.sets.low == group.sets.high == 1 else f"{sets} x "
-    reps = number(work.load.low or 1) if work.load and work.load.kind == "rm" else ""
+    most = work.amount.span.high
     match group.kind:
         case "total":
-            return f"{_amount(work.amount)} in all"
+            return f"{amount_short(work.amount)} in all"
         case "top_set":
-            return f"work up to {reps}RM"
+            return f"work up to {_span(work.amount.span)}RM"
         case "test":
-            return f"test {reps}RM" if reps else "test max reps"
+            return "test max reps" if most is None else f"test {number(most)}RM"
         case "ladder":
             return times + _ladder(group.rungs)
         case "cluster" | "rest_pause" | "partials":
             parts = " + ".join(_span(part) for part in work.parts)
             return f"{times}{group.kind.replace('_', '-')} {parts}"
         case "list":
-            return _set_by_set([_amount(w.amount) for w in group.works], sets)
+            return _set_by_set([amount_short(w.amount) for w in group.works], sets)
         case _:
             alone = not times and work.amount.unit not in ("reps", "rung")
-            return (_amount(work.amount) if alone else f"{sets} x {_amount(work.amount)}") + _extra(work)
+            return (amount_short(work.amount) if alone else f"{sets} x {amount_short(work.amount)}") + _extra(
+                work
+            )
 
 
 def _set_by_set(amounts: list[str], sets: str) -> str:
@@ -80,7 +86,8 @@ def _span(span: Span) -> str:
     return between(span.low, span.high, "-")
 
 
-def _amount(amount: Amount) -> str:
+def amount_short(amount: Amount) -> str:
+    """What one set holds, in signs: "8-10", "30 s hold", "40 m"."""
     low, high = amount.span.low, amount.span.high
     if amount.less_than_tested is not None:
         return f"tested max minus {amount.less_than_tested}"
@@ -113,12 +120,13 @@ def _clock(seconds: float) -> str:
     return f"{minutes:.0f}:{rest:02.0f}" if rest == round(rest) else f"{minutes:.0f}:{rest:04.1f}"
 
 
-def _side(group: SetGroup) -> str:
-    if group.sides is None:
+def side_short(sides: Sides | None) -> str:
+    """A side behind an amount, with a blank before it: " each arm", " left"; empty without one."""
+    if sides is None:
         return ""
-    word = f"each {group.sides.word}" if group.sides.kind == "each" else group.sides.word
-    turn = " alternating" if group.sides.alternating else ""
-    first = f", {group.sides.order} first" if group.sides.order else ""
+    word = f"each {sides.word}" if sides.kind == "each" else sides.word
+    turn = " alternating" if sides.alternating else ""
+    first = f", {sides.order} first" if sides.order else ""
     return f" {word}{turn}{first}"
 
 
@@ -130,7 +138,7 @@ def _effort(effort: Effort) -> str:
 
 
 def _drops(drops: tuple[Drop, ...]) -> list[str]:
-    return [f"drop {_lighter(drop)} for {_amount(drop.amount)}" for drop in drops]
+    return [f"drop {_lighter(drop)} for {amount_short(drop.amount)}" for drop in drops]
 
 
 def _lighter(drop: Drop) -> str:
@@ -142,7 +150,7 @@ def _lighter(drop: Drop) -> str:
 def _last(last: SetWork, base: SetWork) -> str:
     said = []
     if last.amount != base.amount:
-        said.append(_amount(last.amount))
+        said.append(amount_short(last.amount))
     if last.effort is not None and last.effort != base.effort:
         said.append(_effort(last.effort))
     if last.drops != base.drops:

@@ -9,12 +9,14 @@ import re
 from collections.abc import Iterable, Iterator, Mapping
 from typing import Any, Final
 
-from setwright.checked import Checked
+from setwright.checked import Checked, CheckedWeek
 from setwright.coverage import Coverage, Sets, Work
 from setwright.findings import Finding, Level
 from setwright.library.table import MODEL_NOTE
+from setwright.reading.weeks import say_weeks
 from setwright.report.wrapping import plain
 from setwright.rules.aims import AimInForce
+from setwright.rules.allowing import Silenced
 
 FORMAT: Final = "setwright-findings/1"
 NOBODY: Final = "an athlete"
@@ -49,7 +51,7 @@ def short(checked: Checked, *, with_names: bool = False) -> str:
     hide = _hidden(checked, with_names=with_names)
     return "".join(
         f"{plain(f.place.file)}:{f.place.line}:{f.place.column}: "
-        f"{f.level.name} {f.rule}: {plain(_without(hide, f.message))}\n"
+        f"{f.level.name} {f.rule}: {plain(_without(hide, _message(f)))}\n"
         for f in _told(checked, with_names=with_names)
     )
 
@@ -71,12 +73,17 @@ def _annotation(finding: Finding, hide: frozenset[str]) -> str:
         "title": finding.rule,
     }
     listed = ",".join(f"{key}={_property(str(value))}" for key, value in properties.items())
-    message = _without(hide, f"{finding.message}\nwhy: {finding.why}\nchange: {finding.change}")
+    message = _without(hide, f"{_message(finding)}\nwhy: {finding.why}\nchange: {finding.change}")
     return f"::{ANNOTATIONS[finding.level]} {listed}::{_data(message)}\n"
 
 
+def _message(finding: Finding) -> str:
+    """The message, with the weeks in which it holds."""
+    return f"{say_weeks(finding.weeks)}: {finding.message}" if finding.weeks else finding.message
+
+
 def _data(text: str) -> str:
-    return text.replace("%", "%25").replace("\r", "%0D").replace("\n", "%0A")
+    return "%0A".join(plain(line).replace("%", "%25") for line in text.split("\n"))
 
 
 def _property(text: str) -> str:
@@ -84,12 +91,30 @@ def _property(text: str) -> str:
 
 
 def _plan(checked: Checked) -> dict[str, Any]:
+    """One plan; a block has aim and coverage in each of its ``weeks``, a plan of one week at its top."""
+    several = len(checked.weeks) > 1
+    only = checked.weeks[0] if checked.weeks and not several else None
     return {
         "file": checked.file,
         "complete": checked.complete,
-        "aim": _aim(checked.aim) if checked.aim else None,
-        "coverage": _coverage(checked.coverage) if checked.coverage else None,
-        "allowed": [{"rule": one.finding.rule, "reason": one.reason} for one in checked.allowed],
+        "aim": _aim(only.aim) if only else None,
+        "coverage": _coverage(only.coverage) if only else None,
+        "allowed": [_allowed(one) for one in checked.allowed],
+    } | ({"weeks": [_week(one) for one in checked.weeks]} if several else {})
+
+
+def _allowed(one: Silenced) -> dict[str, Any]:
+    told = {"rule": one.finding.rule, "reason": one.reason}
+    return told | ({"weeks": list(one.finding.weeks)} if one.finding.weeks else {})
+
+
+def _week(one: CheckedWeek) -> dict[str, Any]:
+    how = one.week.lighter
+    return {
+        "week": one.week.number,
+        "lighter": how.text if how else None,
+        "aim": _aim(one.aim),
+        "coverage": _coverage(one.coverage),
     }
 
 
@@ -157,7 +182,7 @@ def _finding(finding: Finding, hide: frozenset[str]) -> dict[str, Any]:
         "source": finding.source,
         "seen": [{"text": _without(hide, one.text), "line": one.line} for one in finding.seen],
         "also": [_without(hide, one) for one in finding.also],
-    }
+    } | ({"weeks": list(finding.weeks)} if finding.weeks else {})
 
 
 def _told(checked: Checked, *, with_names: bool) -> Iterator[Finding]:
@@ -166,10 +191,7 @@ def _told(checked: Checked, *, with_names: bool) -> Iterator[Finding]:
 
 
 def _hidden(checked: Checked, *, with_names: bool) -> frozenset[str]:
-    squad = checked.week.squad if checked.week else None
-    if with_names or squad is None:
-        return frozenset()
-    return frozenset(athlete.name for athlete in squad.athletes)
+    return frozenset() if with_names else checked.names
 
 
 def _without(names: frozenset[str], text: str) -> str:

@@ -4,7 +4,7 @@ from collections.abc import Iterable, Iterator
 from typing import Final
 
 from setwright.findings import Level
-from setwright.report.terminal import matrix_text
+from setwright.report.adds_up import matrix_text
 from setwright.report.wrapping import plain, wrapped
 from setwright.swapping.changes import Change, lines
 from setwright.swapping.paste import Edit
@@ -57,8 +57,8 @@ def _blocks(proposal: Proposal) -> Iterator[list[str]]:
     yield list(typed(proposal.before.file, proposal.edits)) if proposal.edits else [BY_HAND]
     yield list(_cost(proposal, found.best.state))
     if proposal.after is not None:
-        yield ["Before", matrix_text(proposal.before)]
-        yield ["After", matrix_text(proposal.after)]
+        yield ["Before", matrix_text(proposal.before.weeks[0], proposal.before.findings)]
+        yield ["After", matrix_text(proposal.after.weeks[0], proposal.after.findings)]
     if proposal.limited:
         yield [SHOW]
 

@@ -3,23 +3,12 @@
 from collections.abc import Iterator, Mapping
 from typing import Final
 
-from setwright.checked import Checked
-from setwright.coverage import Coverage, Sets
+from setwright.checked import Checked, CheckedWeek
 from setwright.findings import Finding, Level
-from setwright.library.table import MODEL_NOTE
-from setwright.model.plan import Week
 from setwright.places import Source
-from setwright.report.working import work_in
+from setwright.reading.weeks import say_weeks
+from setwright.report.adds_up import aim, heads, in_force, matrix_text, note, sessions_and_minutes, sums
 from setwright.report.wrapping import WIDTH, plain, wrapped
-from setwright.rules.aims import training
-from setwright.rules.matrix import Cell
-
-HEADS: Final = (
-    ("chest part", "sets", "follows", "loaded", "loaded", "loaded", "heaviest"),
-    ("", "", "its line", "long", "short", "across", "lift"),
-)
-WIDTHS: Final = (12, 7, 10, 8, 8, 13, 0)
-"""Least widths of the columns of the matrix, in letters (choice)."""
 
 COLOURS: Final[Mapping[str, str]] = {"error": "31", "gap": "33", "advice": "36", "NEVER": "1"}
 """Colours of the words that stand out (ANSI); they add nothing to the words."""
@@ -31,81 +20,35 @@ def text(checked: Checked, *, colour: bool) -> str:
         *_head(checked),
         *(_finding(f, n, checked, colour=colour) for n, f in enumerate(checked.findings, 1)),
     ]
-    return "\n\n".join([*blocks, _counts(checked)]) + "\n"
+    if checked.findings or checked.alone is None:
+        blocks.append(_counts(checked))
+    return "\n\n".join(blocks) + "\n"
 
 
 def _head(checked: Checked) -> Iterator[str]:
-    if checked.week is None or checked.coverage is None or checked.aim is None:
+    if checked.alone is not None:
+        from setwright.report.alone import what_was_read  # noqa: PLC0415 - a plan's check need not load it
+
+        yield wrapped(f"{checked.file}: {what_was_read(checked.alone)}")
+    elif not checked.weeks:
         yield f"{plain(checked.file)}: nothing of this plan could be read"
-        return
-    lines = [
-        _title(checked.week, checked.coverage),
-        wrapped(f"Aim: {checked.aim.row} ({checked.aim.came_from})"),
-    ]
-    if checked.waiting:
-        lines.append("Until the errors below are mended, what the week leaves out is not judged.")
-    missing = [
-        word for word, there in (("gym", checked.week.gym), ("squad", checked.week.squad)) if there is None
-    ]
-    if missing:
-        lines.append(wrapped(f"No {' and no '.join(missing)} written: {_taken_for_granted(missing)}."))
-    yield "\n".join(lines)
-    yield matrix_text(checked)
-    yield "\n".join(_sums(checked))
+    elif len(checked.weeks) > 1:
+        from setwright.report.block import block_head  # noqa: PLC0415 - only a block needs it
+
+        yield from block_head(checked)
+    else:
+        (one,) = checked.weeks
+        yield "\n".join(
+            [wrapped(f"{one.week.title}: {', '.join(_title(one))}"), aim(one), *in_force(checked)]
+        )
+        yield matrix_text(one, checked.findings)
+        yield "\n".join([*sums(one), *note([one])])
 
 
-def _taken_for_granted(missing: list[str]) -> str:
-    told = {"gym": "the whole library counts as there", "squad": "nobody's limits are known"}
-    return " and ".join(told[word] for word in missing)
-
-
-def _title(week: Week, coverage: Coverage) -> str:
-    number = len(coverage.sessions)
-    used = round(sum(session.minutes for session in coverage.sessions))
-    written = [session.session.minutes for session in coverage.sessions]
-    there = sum(minutes for minutes in written if minutes is not None)
-    minutes = f"{used} of {there:g} minutes" if None not in written else f"about {used} minutes"
-    people = len(training(week)) or week.people
-    told = [f"{number} session{'' if number == 1 else 's'}", minutes]
-    return wrapped(f"{week.name}: {', '.join([*told, _heads(people)] if people else told)}")
-
-
-def matrix_text(checked: Checked) -> str:
-    """The matrix of a check, each answer with the number of its finding."""
-    if not checked.matrix:
-        return "chest: not trained this week"
-    rows = [*HEADS, *([row.part, *(_cell(cell, checked) for cell in row.cells)] for row in checked.matrix)]
-    widths = [max(least, *(len(row[at]) + 2 for row in rows)) for at, least in enumerate(WIDTHS)]
-    return "\n".join(
-        "".join(word.ljust(width) for word, width in zip(row, widths, strict=True))[:WIDTH].rstrip()
-        for row in rows
-    )
-
-
-def _cell(cell: Cell, checked: Checked) -> str:
-    return f"{cell.text} [{checked.findings.index(cell.finding) + 1}]" if cell.finding else cell.text
-
-
-def _sums(checked: Checked) -> Iterator[str]:
-    coverage = checked.coverage
-    assert coverage is not None
-    facts = [f"pull {coverage.pull} sets, push {coverage.push} sets"]
-    if coverage.unscored:
-        facts.append(f"{coverage.unscored} move{'' if coverage.unscored == 1 else 's'} counted, not scored")
-    if coverage.effort_not_stated != Sets():
-        facts.append(f"{coverage.effort_not_stated} hard sets without a written effort")
-    yield wrapped(f"Also: {'; '.join(facts)}.")
-    muscles = ", ".join(f"{group} {sets}" for group, sets in coverage.muscles.items())
-    if muscles:
-        yield wrapped(f"Sets a muscle, helpers half (pelland2024, abstract): {muscles}.")
-    if checked.matrix:
-        if worked := work_in(coverage):
-            yield wrapped(worked)
-        yield MODEL_NOTE
-
-
-def _heads(people: int) -> str:
-    return "1 person" if people == 1 else f"{people} people"
+def _title(one: CheckedWeek) -> Iterator[str]:
+    yield from sessions_and_minutes([one])
+    if people := heads(one.week):
+        yield people
 
 
 def _finding(finding: Finding, number: int, checked: Checked, *, colour: bool) -> str:
@@ -114,6 +57,7 @@ def _finding(finding: Finding, number: int, checked: Checked, *, colour: bool) -
     parts = [
         head.replace(finding.level.name, level, 1),
         _quoted(finding, checked.sources.get(finding.place.file)),
+        *([_said("weeks", _weeks(finding))] if finding.weeks else ()),
         _said("why", finding.why),
         *([_said("seen", "; ".join(_seen(finding)))] if finding.seen else ()),
         *(_said("also", other) for other in finding.also),
@@ -122,6 +66,10 @@ def _finding(finding: Finding, number: int, checked: Checked, *, colour: bool) -
         _rule(finding.rule),
     ]
     return "\n".join(parts)
+
+
+def _weeks(finding: Finding) -> str:
+    return say_weeks(finding.weeks).split(maxsplit=1)[1]
 
 
 def _seen(finding: Finding) -> Iterator[str]:

@@ -2,9 +2,10 @@
 
 ``rule`` holds what they share, ``aims`` what the week is for and the levels that follow, ``means`` and
 ``stations`` what gym and athletes leave to propose, ``cures`` the proposals, ``limits`` and ``doing`` what
-holds for whom, ``ranges`` weekly sets. ``judging`` runs the rules and makes one finding of one fault
-(``spoken``), ``allowing`` is about ``allow``, ``matrix`` the answers a part and a question. ``RULES`` lists
-the rules in the order in which one speaks for others; ``EVERY_RULE`` adds the three about the findings.
+holds for whom, ``loading`` the loads that lines ask for, ``ranges`` weekly sets. ``judging`` runs the rules
+and makes one finding of one fault (``spoken``), ``allowing`` is about ``allow``, ``matrix`` the answers a
+part and a question. ``RULES`` lists the rules in the order in which one speaks for others; ``EVERY_RULE``
+adds the three about the findings.
 """
 
 from typing import Final
@@ -12,11 +13,13 @@ from typing import Final
 from setwright.rules import (
     allow_silences_nothing,
     avoided_move,
+    below_the_empty_bar,
     crossing_work_only,
     half_a_pair,
     heavy_line_not_finished,
     limit_broken,
     line_never_followed,
+    load_not_loadable,
     modified_but_nothing_changed,
     name_in_a_public_title,
     no_cure_in_this_gym,
@@ -44,6 +47,8 @@ RULES: Final[tuple[Rule, ...]] = tuple(
         name_in_a_public_title,
         half_a_pair,
         one_side_only,
+        below_the_empty_bar,
+        load_not_loadable,
         crossing_work_only,
         part_not_loaded,
         line_never_followed,

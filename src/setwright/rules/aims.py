@@ -38,6 +38,8 @@ EVERYWHERE: Final[Mapping[str, Level]] = {
     "avoided-move": ERROR,
     "modified-but-nothing-changed": ERROR,
     "nobody-can-use": ERROR,
+    "below-the-empty-bar": ERROR,
+    "load-not-loadable": ADVICE,
     "name-in-a-public-title": ADVICE,
 }
 """Level of the rules that ask the same of every week (common practice, no source)."""

@@ -61,7 +61,7 @@ def partition(
 def about(idle: Iterable[Allowed], text_rules: Iterable[str], *, waiting: bool) -> Iterator[Finding]:
     """What is said of each ``allow`` that no fault answers; ``waiting``: rules have yet to speak."""
     known = _IDS | frozenset(text_rules)
-    for allowed in idle:
+    for allowed in dict.fromkeys(idle):
         if allowed.rule not in known:
             yield unknown_rule_in_allow.finding(allowed, sorted(known))
         elif allowed.rule in ALWAYS_WIN:

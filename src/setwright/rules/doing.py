@@ -4,7 +4,8 @@ from collections.abc import Iterator
 from typing import NamedTuple
 
 from setwright.model.people import Athlete
-from setwright.model.plan import Group, Item, Session, Week, is_for
+from setwright.model.plan import Group, Item, Session, Week
+from setwright.model.theirs import lines_of, meant, names_of, own_load
 
 
 class Task(NamedTuple):
@@ -19,24 +20,14 @@ def tasks(week: Week, athlete: Athlete) -> Iterator[Task]:
     """The lines of the week that the athlete does, in the order written; ``for`` and ``not for`` decide."""
     called = names_of(week, athlete)
     for session in week.sessions:
-        for item in session.warm_up:
-            yield from _task(session, item, (item,), called)
-        for entry in session.work:
-            if isinstance(entry, Group):
-                for item in entry.items:
-                    yield from _task(session, item, (entry, item), called)
-            else:
-                yield from _task(session, entry, (entry,), called)
+        for entry in (*session.warm_up, *session.work):
+            for item in entry.items if isinstance(entry, Group) else (entry,):
+                if meant(entry, called) and meant(item, called):
+                    yield from _task(session, entry, item, called)
 
 
-def names_of(week: Week, athlete: Athlete) -> frozenset[str]:
-    """The names that mean the athlete in ``for`` and ``not for``: their own and those of their groups."""
-    groups = week.squad.groups if week.squad else {}
-    return frozenset({athlete.name, *(name for name, members in groups.items() if athlete.name in members)})
-
-
-def _task(
-    session: Session, item: Item, said_of: tuple[Item | Group, ...], called: frozenset[str]
-) -> Iterator[Task]:
-    if all(is_for(one, called) for one in said_of):
-        yield Task(session, item, not any(one.for_ or one.not_for for one in said_of))
+def _task(session: Session, entry: Item | Group, item: Item, called: frozenset[str]) -> Iterator[Task]:
+    """The line as it stands, or what the athlete does instead of it."""
+    chosen = any(one.for_ or one.not_for for one in (entry, item)) or own_load(item, called) is not None
+    for line in lines_of(item, called):
+        yield Task(session, line, as_written=line is item and not chosen)

@@ -4,6 +4,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from typing import NamedTuple
 
 from setwright.findings import Finding, Level
+from setwright.model.plan import Allowed
 from setwright.rules import RULES
 from setwright.rules import no_cure_in_this_gym as no_cure
 from setwright.rules.allowing import Silenced, about, allows, partition
@@ -13,11 +14,15 @@ from setwright.rules.spoken import Spoken
 
 
 class Verdict(NamedTuple):
-    """What the rules say of a week: the findings, what the coach allowed, and which cells they speak of."""
+    """What the rules say of a week: the findings, what the coach allowed, and which cells they speak of.
+
+    ``answered``: each ``allow`` that some fault answers.
+    """
 
     findings: tuple[Finding, ...]
     silenced: tuple[Silenced, ...]
     marks: Marks
+    answered: tuple[Allowed, ...] = ()
 
 
 def judge(case: Case, text_rules: Iterable[str] = (), rules: Iterable[Rule] = RULES) -> Verdict:
@@ -40,6 +45,7 @@ def judge(case: Case, text_rules: Iterable[str] = (), rules: Iterable[Rule] = RU
             for one, finding in zip(told, findings, strict=True)
             for each in one.everyone
         ),
+        answered=tuple(each.allowed for each in (*answered, *also_answered)),
     )
 
 

@@ -106,7 +106,7 @@ def _fault(case: Case, lines: tuple[Met, ...]) -> Fault:
         where=first.task.session.title,
         message=_SAYS[answer].format(who=athlete.name, line=line, limit=limit_words(limit)),
         why=_WHY[answer].format(tolerance=TOLERANCE.value),
-        cure=Cure(_change(case, first)),
+        cure=Cure(_change(case, first, others=len(names) - 1)),
         seen=tuple(Seen(_seen(one), one.task.item.place.line) for one in lines),
         level=LEVELS.get(answer, Level.advice),
         to_others=f"a limit of an athlete stands against {line}",
@@ -126,11 +126,12 @@ def _seen(one: Met) -> str:
     return f"{title}, {name} {_REACHES[one.limit.angle].format(deg=deg)}"
 
 
-def _change(case: Case, one: Met) -> str:
+def _change(case: Case, one: Met, *, others: int) -> str:
     who = one.limit.set_by or "whoever set the limit"
     if one.held.answer != "broken":
-        return f"ask {who} before {one.athlete.name} does it"
-    return instead_for(case, one.athlete, one.task.item, one.movement)
+        return f"ask {who} before {one.athlete.name} does {'any of them' if others else 'it'}"
+    change = instead_for(case, one.athlete, one.task.item, one.movement)
+    return f"{change}; and so for each line listed" if others else change
 
 
 RULE = Rule(

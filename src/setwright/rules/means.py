@@ -9,15 +9,13 @@ from setwright.coverage.shapes import CLASSES
 from setwright.library.table import Library, library
 from setwright.model.people import Athlete
 from setwright.model.plan import Week
-from setwright.model.room import Stock
+from setwright.model.room import Stock, kilograms
 from setwright.rules.aims import training
 from setwright.rules.limits import avoids, nears
 from setwright.rules.stations import has
 
 HEAVY_DUMBBELL_KG: Final = 20.0
 """Heaviest dumbbell, a hand, from which a dumbbell press counts as heavy (choice, no source)."""
-KG_A_POUND: Final = 0.45359237
-"""International pound of 1959, exact."""
 
 
 class Means:
@@ -79,4 +77,4 @@ def means(week: Week, table: Library | None = None) -> Means:
 
 
 def _heaviest_kg(stock: Stock) -> float:
-    return stock.high * (KG_A_POUND if stock.unit == "lb" else 1)
+    return float(kilograms(stock.masses()[-1], stock.unit))

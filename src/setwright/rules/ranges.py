@@ -1,33 +1,27 @@
 """Weekly sets a muscle: what the coach asks for under `sets a week`, and how a count is shown."""
 
-import re
+import math
 from collections.abc import Mapping
-from typing import Final
 
 from setwright.coverage import Coverage, Sets, Work, total
-from setwright.coverage.muscles import group_named, shares
+from setwright.coverage.muscles import shares
 from setwright.findings import Seen
 from setwright.model.plan import Week
-
-_RANGE: Final = re.compile(r"^\s*(?:(?P<low>\d+)\s*(?:-\s*(?P<high>\d+))?|at least (?P<least>\d+))\s*$")
-PULL_TO_PUSH: Final = "pull to push"
+from setwright.model.weekly import PULL_TO_PUSH
 
 
 def asked_for(week: Week) -> Mapping[str, tuple[float, float]]:
-    """The coach's own ranges by muscle group, low and high; "8-12", "10" and "at least 8" are read."""
-    asked = {}
-    for word, text in week.sets_a_week.items():
-        group, found = group_named(word), _RANGE.match(text)
-        if group and found:
-            low = float(found["low"] or found["least"])
-            asked[group] = (low, float("inf") if found["least"] else float(found["high"] or low))
-    return asked
+    """The coach's own ranges by muscle group, low and high; high is endless for "at least"."""
+    return {
+        asked.group: (asked.low, math.inf if asked.high is None else asked.high)
+        for asked in week.sets_a_week
+        if asked.group != PULL_TO_PUSH
+    }
 
 
 def least_pull_to_push(week: Week) -> float:
     """How many pulls a push the coach asks for; 0 when nothing is written."""
-    found = re.search(r"\d+(?:\.\d+)?", week.sets_a_week.get(PULL_TO_PUSH, ""))
-    return float(found[0]) if found else 0.0
+    return next((asked.low for asked in week.sets_a_week if asked.group == PULL_TO_PUSH), 0.0)
 
 
 def sets_of(coverage: Coverage, group: str) -> Sets:

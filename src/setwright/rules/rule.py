@@ -137,8 +137,11 @@ def serves(part: Part, movement: Movement) -> bool:
 
 
 def seen(works: tuple[Work, ...], say: Callable[[Work], str]) -> tuple[Seen, ...]:
-    """Works as things that were looked at, one sentence and line each."""
-    return tuple(Seen(say(work), work.line) for work in works)
+    """Works as things that were looked at, one sentence and line each; a copied line says its day too."""
+    return tuple(
+        Seen(f"{say(work)}, {work.session.title}" if work.session.reuse else say(work), work.line)
+        for work in works
+    )
 
 
 def counted(work: Work) -> str:

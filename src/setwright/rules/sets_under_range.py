@@ -43,8 +43,11 @@ def find(case: Case) -> Iterator[Fault]:
 
 
 def too_few(case: Case) -> dict[str, Bound]:
-    """The muscle groups under their range, each with its lower bound; none in a single session."""
-    if case.coverage.single_session:
+    """The muscle groups under their range, each with its lower bound.
+
+    A session by itself and a week that is lighter on purpose are not judged.
+    """
+    if case.coverage.single_session or case.coverage.week.lighter:
         return {}
     return {g: bound for g, bound in _bounds(case).items() if sets_of(case.coverage, g).high < bound.sets}
 
@@ -73,7 +76,8 @@ def _more(case: Case, group: str, bound: Bound) -> str:
 RULE = Rule(
     id="sets-under-range",
     looks_at="week",
-    summary="a muscle of the focus, or a main one the week trains, gets fewer hard sets than its range asks",
+    summary="a muscle of the focus, or a main one the week trains, gets fewer hard sets than its range asks; "
+    "a lighter week is not judged",
     why="a movement's own muscle gets a whole set, a helping one half a set; the range depends on what the "
     "week is for",
     change="add sets to a movement that is there, or a movement",

@@ -19,11 +19,11 @@ def _benches(gym: Gym) -> bool:
 
 
 def _racks(gym: Gym) -> bool:
-    return bool(gym.bars) and (gym.racks is None or gym.racks > 0)
+    return _bars(gym) and (gym.racks is None or gym.racks > 0)
 
 
 def _bars(gym: Gym) -> bool:
-    return bool(gym.bars)
+    return bool(gym.straight_bars)
 
 
 def _dumbbells(gym: Gym) -> bool:
@@ -39,7 +39,7 @@ def _weights(gym: Gym) -> bool:
 
 
 def _cables(gym: Gym, at_least: int = 1) -> bool:
-    return sum(cable.number for cable in gym.cables) >= at_least
+    return sum(cable.stacks for cable in gym.cables) >= at_least
 
 
 def _bands(gym: Gym, at_least: int = 1) -> bool:
@@ -51,6 +51,7 @@ STATIONS: Final[Mapping[str, Callable[[Gym], bool]]] = {
     "bench": _benches, "flat bench": _benches, "incline bench": _benches, "upright bench": _benches,
     "bench 60 cm": _benches, "rack": _racks, "rack set low": _racks,
     "bar": _bars, "bar and plates": _bars, "bar and bumper plates": _bars,
+    "trap bar and plates": lambda gym: bool(gym.bars_named("trap")),
     "dumbbell": _dumbbells, "dumbbells": _dumbbells, "dumbbell pair": _dumbbells,
     "kettlebell": _kettlebells, "kettlebells": _kettlebells, "weight": _weights, "pair of weights": _weights,
     "cable": _cables, "rope": _cables, "cable pair": lambda gym: _cables(gym, 2),

@@ -5,14 +5,15 @@ from dataclasses import dataclass
 from typing import Final
 
 from setwright.library.table import Library
-from setwright.model.plan import Group, Item, Week, is_for
+from setwright.model.plan import AthleteLoad, Group, Item, Week
+from setwright.model.theirs import Known, lines_of, meant, own_load
 from setwright.reading.dose import Amount, Dose, Load, SetGroup, SetWork, Span
 from setwright.reading.say import dose_short
 from setwright.sheets.boxes import boxes, ramps
 from setwright.sheets.headings import group_heading
-from setwright.sheets.loads import group_loads, load_words
+from setwright.sheets.loads import group_loads, load_words, loads_in_a_cell
 from setwright.sheets.view import Block, Box, Line, LoadWords
-from setwright.sheets.words import letter, rest, tempo, typeset
+from setwright.sheets.words import NO_LOAD, letter, rest, tempo, typeset
 
 _BLANKS: Final = {"external": "", "stack": "pin", "band": "band", "assisted": "of help"}
 """What stands after the blank for a load that the plan leaves open, by the library's kinds of load.
@@ -40,10 +41,13 @@ class Writer:
         """One load in words."""
         return load_words(load, self.unit, self.week.percent_of)
 
-    def loads(self, item: Item) -> LoadWords:
-        """What is lifted as written, or else room for it."""
-        groups = item.dose.groups if item.dose else ()
+    def loads(self, item: Item, own: AthleteLoad | None = None) -> LoadWords:
+        """What is lifted as written, by everybody or by one person on their ``own``, or else room for it."""
         each = self._each_hand(item)
+        if own:
+            words = loads_in_a_cell(own.loads, self.unit, self.week.percent_of, each_hand=each)
+            return words or LoadWords(NO_LOAD)
+        groups = item.dose.groups if item.dose else ()
         return group_loads(groups, self.unit, self.week.percent_of, each_hand=each) or self.blank(item)
 
     def blank(self, item: Item) -> LoadWords:
@@ -59,60 +63,53 @@ class Writer:
         return str(self.library.movement(item.key)[field]) if item.key else ""
 
 
-def blocks(work: Iterable[Item | Group], athlete: frozenset[str] | None, writer: Writer) -> tuple[Block, ...]:
+def blocks(work: Iterable[Item | Group], athlete: Known, writer: Writer) -> tuple[Block, ...]:
     """The blocks of a session, numbered as in the plan, so that the whole room counts alike.
 
+    Lines that somebody does in place of one share its number.
     ``athlete``: a person's name with the groups they belong to, None for everybody. What is not for
     that person is left out.
     """
     return tuple(_numbered(work, athlete, writer))
 
 
-def _numbered(
-    work: Iterable[Item | Group], athlete: frozenset[str] | None, writer: Writer
-) -> Iterator[Block]:
+def _numbered(work: Iterable[Item | Group], athlete: Known, writer: Writer) -> Iterator[Block]:
     for number, entry in enumerate(work, start=1):
         if not meant(entry, athlete):
             continue
         if isinstance(entry, Item):
-            yield Block((_line(entry, str(number), writer, athlete),))
+            lines = lines_of(entry, athlete)
+            yield Block(tuple(_line(line, str(number), writer, athlete) for line in lines))
             continue
         members = [
-            (f"{number}{letter(place)}", item)
+            (f"{number}{letter(place)}", line)
             for place, item in enumerate(entry.items)
             if meant(item, athlete)
+            for line in lines_of(item, athlete)
         ]
         if members:
             yield _group_block(entry, members, writer, athlete)
 
 
-def meant(entry: Item | Group, athlete: frozenset[str] | None) -> bool:
-    """Whether a line or group is for this person; everything is for nobody in particular."""
-    return athlete is None or is_for(entry, athlete)
-
-
-def _group_block(
-    group: Group, members: list[tuple[str, Item]], writer: Writer, athlete: frozenset[str] | None
-) -> Block:
+def _group_block(group: Group, members: list[tuple[str, Item]], writer: Writer, athlete: Known) -> Block:
     load = writer.load(group.load) if group.load else None
-    heading = group_heading(group, [number for number, _ in members])
+    heading = group_heading(group, list(dict.fromkeys(number for number, _ in members)))
     if load:
         heading += f"; {load.large} {load.small}".rstrip()
     return Block(
         lines=tuple(_line(item, number, writer, athlete, group) for number, item in members),
         heading=typeset(heading),
         remarks=_remarks(group, athlete),
-        next_time=group.next,
+        next_time=group.next.text if group.next else None,
         rounds_box=_open_ended(group),
     )
 
 
-def _line(
-    item: Item, number: str, writer: Writer, athlete: frozenset[str] | None, group: Group | None = None
-) -> Line:
+def _line(item: Item, number: str, writer: Writer, athlete: Known, group: Group | None = None) -> Line:
     dose = item.dose
-    shared_load = group is not None and group.load is not None
-    load = LoadWords() if shared_load else writer.loads(item)
+    own = own_load(item, athlete)
+    shared_load = group is not None and group.load is not None and own is None
+    load = LoadWords() if shared_load else writer.loads(item, own)
     return Line(
         number=number,
         name=writer.name(item),
@@ -121,7 +118,7 @@ def _line(
         load=load,
         boxes=_boxes(item, group),
         ramps=ramps(item.warm_up or (dose.warm_up if dose else None), writer.load, writer.blank(item)),
-        next_time=item.next,
+        next_time=item.next.text if item.next else None,
     )
 
 
@@ -178,7 +175,7 @@ def _timing(item: Item) -> tuple[str, ...]:
     return (", ".join(words + ([tempo(pace)] if pace else [])),) if words or pace else ()
 
 
-def _remarks(entry: Item | Group, athlete: frozenset[str] | None) -> tuple[str, ...]:
+def _remarks(entry: Item | Group, athlete: Known) -> tuple[str, ...]:
     """What else a line says: whom it is for (on a sheet for everybody), kit, when to stop, the note."""
     told = []
     if athlete is None and entry.for_:

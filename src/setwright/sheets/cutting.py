@@ -6,7 +6,7 @@ from typing import Final
 from setwright.coverage.clock import session_minutes
 from setwright.coverage.counts import Counts, count_items
 from setwright.model.plan import Group, Item, Session
-from setwright.sheets.blocks import meant
+from setwright.model.theirs import Known, entry_of, meant
 from setwright.sheets.words import letter
 
 MOST_LEFT_OUT: Final = 2
@@ -29,7 +29,7 @@ class _Droppable:
     without: tuple[Item | Group, ...]
 
 
-def short_of_time(session: Session, athlete: frozenset[str] | None) -> str | None:
+def short_of_time(session: Session, athlete: Known) -> str | None:
     """The sentence about what to drop first, with the minutes each saves; None when nothing may go.
 
     At least one block always stays, and nothing of priority 1 is named.
@@ -48,8 +48,8 @@ def short_of_time(session: Session, athlete: frozenset[str] | None) -> str | Non
     first = first[: min(MOST_LEFT_OUT, len(blocks) - 1)]
     if not first:
         return None
-    counts = count_items(session)
-    saved = [_saved(session, one, counts) for one in first]
+    counts = count_items(_as_done(session, session.work, athlete))
+    saved = [_saved(session, one, counts, athlete) for one in first]
     then = "".join(f", then {one.label} ({n} min)" for one, n in zip(first[1:], saved[1:], strict=True))
     kept = [one.label for one in whole if one.priority == KEEP]
     keep = f" Keep {_listed(kept)}." if kept else ""
@@ -61,7 +61,7 @@ def _whole(session: Session, place: int, entry: Item | Group) -> _Droppable:
     return _Droppable(str(place + 1), entry.priority, place, without)
 
 
-def _members(session: Session, place: int, group: Group, athlete: frozenset[str] | None) -> list[_Droppable]:
+def _members(session: Session, place: int, group: Group, athlete: Known) -> list[_Droppable]:
     """The lines of a group that go before the group itself."""
     found = []
     for n, item in enumerate(group.items):
@@ -72,10 +72,16 @@ def _members(session: Session, place: int, group: Group, athlete: frozenset[str]
     return found
 
 
-def _saved(session: Session, one: _Droppable, counts: Counts) -> int:
+def _saved(session: Session, one: _Droppable, counts: Counts, athlete: Known) -> int:
     """Whole minutes, at least 1."""
-    shorter = session.model_copy(update={"work": one.without})
-    return max(round(session_minutes(session, counts) - session_minutes(shorter, counts)), 1)
+    longer, shorter = (_as_done(session, work, athlete) for work in (session.work, one.without))
+    return max(round(session_minutes(longer, counts) - session_minutes(shorter, counts)), 1)
+
+
+def _as_done(session: Session, work: tuple[Item | Group, ...], athlete: Known) -> Session:
+    """The session with its work as this person does it."""
+    done = tuple(own for entry in work for own in entry_of(entry, athlete))
+    return session.model_copy(update={"work": done})
 
 
 def _listed(labels: list[str]) -> str:

@@ -61,11 +61,15 @@ def sheet_html(checked: Checked, kind: Kind, paper: Paper, printed: dt.date | No
 def sheet_name(checked: Checked, kind: Kind, paper: Paper) -> str:
     """A file name that sorts in print order and is safe on every system: "autumn-block-2-session-a4.html".
 
+    In a plan of several weeks the week stands before the kind: "autumn-block-week-03-2-session-a4.html".
+
     Letters of any script stay; everything else becomes a hyphen, so no name can lead to another folder.
     """
-    name = checked.week.name if checked.week else ""
+    week = checked.week
+    name = week.name if week else ""
     plain = re.sub(r"[\W_]+", "-", name.lower()).strip("-")[:NAME_LENGTH].strip("-")
-    return f"{plain or 'plan'}-{_ORDER[kind]}-{kind}-{paper}.html"
+    number = f"-week-{week.number:0{len(str(week.of))}}" if week and week.of > 1 else ""
+    return f"{plain or 'plan'}{number}-{_ORDER[kind]}-{kind}-{paper}.html"
 
 
 def version_mark(checked: Checked) -> str:

@@ -1,5 +1,6 @@
 """A load as written, in the words of the sheet; kilograms per athlete are not worked out here."""
 
+from collections.abc import Sequence
 from typing import Final
 
 from setwright.reading.dose import Load, SetGroup, SetWork
@@ -53,12 +54,19 @@ def _ready(load: Load, unit: str) -> LoadWords:
 def group_loads(
     groups: tuple[SetGroup, ...], unit: str, percent_of: str, *, each_hand: bool = False
 ) -> LoadWords | None:
-    """The loads of a dose in one cell, or None when none is written.
+    """The loads of a dose in one cell, or None when none is written; the rest as for ``loads_in_a_cell``."""
+    loads = [work.load for group in groups for work in _works(group) if work.load is not None]
+    return loads_in_a_cell(loads, unit, percent_of, each_hand=each_hand)
+
+
+def loads_in_a_cell(
+    loads: Sequence[Load], unit: str, percent_of: str, *, each_hand: bool = False
+) -> LoadWords | None:
+    """Loads, one for all sets or one a set, in one cell; None when there are none.
 
     Sets of different loads are listed; a share of a max that changes keeps one blank. ``each_hand``: the
     movement takes two dumbbells, so that a plain mass is one of them.
     """
-    loads = [work.load for group in groups for work in _works(group) if work.load is not None]
     if each_hand:
         loads = [load.model_copy(update={"hands": BOTH}) if load.kind == "mass" else load for load in loads]
     words = list(dict.fromkeys(load_words(load, unit, percent_of) for load in loads))

@@ -1,5 +1,6 @@
 """The week overview from a checked plan: days, matrix, gaps with their cure, and a row of pictures."""
 
+import datetime as dt
 from collections.abc import Iterator
 from dataclasses import replace
 from math import ceil
@@ -47,7 +48,7 @@ def week_sheet(checked: Checked, week: Week, coverage: Coverage, mark: str) -> W
         columns = tuple(_spread(columns[0]))
     rows = zip(checked.matrix, coverage.parts, strict=False)
     return WeekSheet(
-        title=week.name,
+        title=week.title,
         subtitle=words.joined(_facts(week)),
         footer=words.footer(week, mark),
         note=week.note,
@@ -63,7 +64,9 @@ def week_sheet(checked: Checked, week: Week, coverage: Coverage, mark: str) -> W
 def _facts(week: Week) -> Iterator[str]:
     """Start, people, room."""
     if week.starts:
-        yield f"from {words.long_date(week.starts)}"
+        yield f"from {words.long_date(week.starts + dt.timedelta(weeks=week.number - 1))}"
+    if week.lighter:
+        yield week.lighter.text
     people = len(week.squad.athletes) if week.squad and week.squad.athletes else week.people
     if people:
         yield "1 person" if people == 1 else f"{people} people"

@@ -5,12 +5,14 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from setwright.library.table import Library, library
+from setwright.model import theirs
 from setwright.model.people import Athlete
-from setwright.model.plan import DAYS, Group, Item, Session, Week
+from setwright.model.plan import DAYS, Session, Week
+from setwright.model.theirs import names_of
 from setwright.reading.dose import Dose
 from setwright.reading.say import dose_short
 from setwright.sheets import words
-from setwright.sheets.blocks import Writer, blocks, meant
+from setwright.sheets.blocks import Writer, blocks
 from setwright.sheets.cutting import short_of_time
 from setwright.sheets.key import key
 from setwright.sheets.view import SessionSheet
@@ -28,15 +30,16 @@ def session_sheets(week: Week, mark: str, table: Library | None = None) -> tuple
 
 
 def session_date(week: Week, session: Session) -> dt.date | None:
-    """The date of a session: its own, else the first of its day from the start of the plan."""
+    """The date of a session: its own, else its day in the week that the plan has come to since its start."""
     if session.date or not (week.starts and session.day):
         return session.date
-    return week.starts + dt.timedelta(days=(DAYS.index(session.day) - week.starts.weekday()) % len(DAYS))
+    first = (DAYS.index(session.day) - week.starts.weekday()) % len(DAYS)
+    return week.starts + dt.timedelta(days=first, weeks=week.number - 1)
 
 
 def session_title(week: Week, session: Session) -> str:
-    """What stands largest after the name: the session's name, else its day, else the plan's name."""
-    return session.name or session.day or week.name
+    """What stands largest after the name: the session's name, else its day, else the plan's name and week."""
+    return session.name or session.day or week.title
 
 
 def _athletes(week: Week) -> tuple[Athlete | None, ...]:
@@ -47,7 +50,7 @@ def _athletes(week: Week) -> tuple[Athlete | None, ...]:
 
 def _of_session(session: Session, writer: Writer, mark: str) -> Iterator[SessionSheet]:
     """A sheet for everyone in one session; those for whom it is the same share one draft."""
-    named = _named(session)
+    named = theirs.named((*session.warm_up, *session.work))
     drafts: dict[frozenset[str] | None, SessionSheet | None] = {}
     for athlete in _athletes(writer.week):
         known = _known_as(writer.week, athlete)
@@ -57,12 +60,6 @@ def _of_session(session: Session, writer: Writer, mark: str) -> Iterator[Session
         draft = drafts[own]
         if draft is not None:
             yield _handed_to(athlete, draft) if athlete else draft
-
-
-def _named(session: Session) -> frozenset[str]:
-    """Everyone whom a line of the session is for or not for."""
-    entries: tuple[Item | Group, ...] = (*session.warm_up, *session.work, *session.items())
-    return frozenset(name for entry in entries for name in (*entry.for_, *entry.not_for))
 
 
 def _handed_to(athlete: Athlete, draft: SessionSheet) -> SessionSheet:
@@ -95,10 +92,7 @@ def _draft(
 
 def _known_as(week: Week, athlete: Athlete | None) -> frozenset[str] | None:
     """An athlete's name and the groups they are in; None for a sheet that is for everybody."""
-    if athlete is None or week.squad is None:
-        return None
-    groups = (name for name, members in week.squad.groups.items() if athlete.name in members)
-    return frozenset((athlete.name, *groups))
+    return None if athlete is None else names_of(week, athlete)
 
 
 def _when(week: Week, session: Session) -> Iterator[str]:
@@ -113,17 +107,18 @@ def _when(week: Week, session: Session) -> Iterator[str]:
     place = [part for part in (session.where, minutes) if part]
     if place:
         yield ", ".join(place)
-    if session_title(week, session) != week.name:
-        yield week.name
+    if session_title(week, session) != week.title:
+        yield week.title
     if session.days_to_match is not None:
         yield words.days_to_match(session.days_to_match)
 
 
 def _warm_up(session: Session, athlete: frozenset[str] | None, writer: Writer) -> tuple[str, str] | None:
     lines = [
-        f"{writer.name(item)} {words.typeset(_dose(item.dose))}".strip()
+        f"{writer.name(line)} {words.typeset(_dose(line.dose))}".strip()
         for item in session.warm_up
-        if meant(item, athlete)
+        if theirs.meant(item, athlete)
+        for line in theirs.lines_of(item, athlete)
     ]
     if not lines and session.warm_up_minutes is None:
         return None
@@ -152,5 +147,5 @@ def _rules(session: Session, athlete: frozenset[str] | None, week: Week) -> Iter
     if interrupted:
         yield words.INTERRUPTED, words.sentence(interrupted)
     if week.next:
-        yield words.NEXT_TIME, words.sentence(f"{week.next}, unless a line says otherwise")
+        yield words.NEXT_TIME, words.sentence(f"{week.next.text}, unless a line says otherwise")
     yield words.SAFETY

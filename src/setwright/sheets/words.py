@@ -20,6 +20,7 @@ SESSION: Final = "Session"
 KEY: Final = "Key"
 ROUNDS_DONE: Final = "rounds done"
 NOTE: Final = "Note"
+NO_LOAD: Final = "no load"
 COOL_DOWN: Final = "Cool-down:"
 MATRIX: Final = (
     "chest part", "sets", "moves that follow its line", "loaded long", "loaded short",
@@ -186,7 +187,8 @@ def joined(parts: Iterable[str | None]) -> str:
 def footer(week: Week, mark: str, day: str | None = None) -> str:
     """The left foot of a page: squad, plan, day, version and print date; long names are cut."""
     squad = week.squad.name if week.squad else None
-    return joined((squad and short(squad), short(week.name), day and day[:DAY_LETTERS], mark))
+    number = f"week {week.number}" if week.of > 1 else None
+    return joined((squad and short(squad), short(week.name), number, day and day[:DAY_LETTERS], mark))
 
 
 def minutes(used: float, limit: float | None) -> str:

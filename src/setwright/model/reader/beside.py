@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from pathlib import PurePath
 
+from setwright.files import CannotRun
 from setwright.places import Source
 from setwright.reading import key_rules as rules
 from setwright.reading.gathering import Gathering
@@ -10,6 +11,7 @@ from setwright.reading.nodes import Node, Scalar
 from setwright.reading.tree import read_tree
 
 Beside = Callable[[str], str | None]
+"""The text of a file beside the plan, None when there is none. Raises: CannotRun when it can't be read."""
 
 
 class Files:
@@ -31,19 +33,29 @@ class Files:
     def named(self, name: Scalar, what: str) -> Node | None:
         """The nodes of the file that a plan names as its ``what``, or None and a finding."""
         path = PurePath(name.text)
-        text = None
+        into = f"put {name.text} into the plan's folder, mend the name, or write the keys under `{what}:`"
         if path.is_absolute() or not name.text.isprintable():
-            message = f"{what}: {name.text!r} is no file beside the plan"
-            change = (
-                f"put the file into the plan's folder and write its name, for example `{what}: {what}.yaml`"
+            example = f"`{what}: {what}.yaml`"
+            self._missing(
+                name,
+                f"{what}: {name.text!r} is no file beside the plan",
+                f"put the file into the plan's folder and write its name, for example {example}",
             )
-        else:
-            text = self._beside(name.text)
-            message = f"{what}: {name.text} can't be read beside the plan"
-            change = (
-                f"put {name.text} into the plan's folder, mend the name, or write the keys under `{what}:`"
-            )
-        if text is None:
-            self.found.say(rules.FILE_MISSING, name.place, message, change)
             return None
-        return self.read(str(PurePath(self._plan).parent / path), text)
+        try:
+            text = self._beside(name.text)
+        except CannotRun as stop:
+            self._missing(name, f"{what}: {stop.what}", stop.change or into)
+            return None
+        if text is None:
+            self._missing(name, f"{what}: {name.text} can't be read beside the plan", into)
+            return None
+        before = len(self.found.findings)
+        root = self.read(str(PurePath(self._plan).parent / path), text)
+        if root is None and len(self.found.findings) == before:
+            change = f"write the keys of the {what} into it, or take `{what}:` out"
+            self._missing(name, f"{what}: {name.text} holds nothing", change)
+        return root
+
+    def _missing(self, name: Scalar, message: str, change: str) -> None:
+        self.found.say(rules.FILE_MISSING, name.place, message, change)

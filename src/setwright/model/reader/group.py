@@ -3,11 +3,13 @@
 import re
 from typing import Any, Final
 
-from setwright.model.plan import Group
-from setwright.model.reader.house import House
-from setwright.model.reader.item import BY_WEEK, GROUP_WORDS, one_value, read_item
+from setwright.model.plan import Group, Item
+from setwright.model.reader import by_week
+from setwright.model.reader.by_name import called, check_meant
+from setwright.model.reader.house import Absent, House, Value
+from setwright.model.reader.item import GROUP_WORDS, no_rest, read_item
 from setwright.model.reader.item import KEYS as ITEM_KEYS
-from setwright.model.reader.keys import Key, Keys, Later, Table, fold, raw, read_keys
+from setwright.model.reader.keys import Key, Keys, Table, fold, raw, read_keys
 from setwright.reading import fields, measures
 from setwright.reading import key_rules as rules
 from setwright.reading.dose import Amount, Load, Rest, Span
@@ -69,35 +71,55 @@ KEYS: Final[Table] = {
     "every": Key("every_s", measures.seconds),
     "ladder": Key("ladder", _ladder),
     "load": Key("load", raw),
-    "only in": Later(BY_WEEK, "take it out, and take the group out in the weeks it does not belong to"),
     **{
         name: ITEM_KEYS[name]
-        for name in ("next", "priority", "for", "not for", "stop", "allow", "note", "private note")
+        for name in ("only in", "next", "priority", "for", "not for", "stop", "allow", "note", "private note")
     },
 }
 
 
+def read_entry(node: Node, house: House) -> Item | Group | None:
+    """The item or group of a line of the list, or None and a finding."""
+    return read_group(node, house) if isinstance(node, Pairs) and is_group(node) else read_item(node, house)
+
+
 def read_group(node: Pairs, house: House) -> Group | None:
-    """The group that a line of the list starts, or None and a finding; unreadable members are left out."""
+    """The group that a line of the list starts, as it is this week; unreadable members are left out.
+
+    None, and a finding, when it has no members; None without one when it is not done this week.
+    """
     word = node.pairs[0][0]
     kind = fold(word.text)
     read = read_keys(node.pairs, KEYS, house.found, f"a {kind}")
+    here = by_week.only_in(read, house)
+    if here is None:
+        return None
     values = read.values
-    _check_clock(values, read, kind, house)
+    _check_clock(values, read, kind, here)
     members = values.pop("items", None)
-    values["rest"] = _rest(values.pop("rest", None), house)
-    values["between_moves"] = _rest(values.pop("between_moves", None), house)
-    values["load"] = _load(values.pop("load", None), kind, read, house)
-    inside = house.inside(_member(read))
     entries = members.nodes if isinstance(members, Listing) else ()
-    items = tuple(
-        item for entry in entries if not _nested(entry, house) and (item := read_item(entry, inside))
-    )
-    if not items and not entries:
+    if not entries:
         change = f"write its movements under `{word.text}:`, four blanks further in, each with a hyphen"
         house.found.say(rules.NO_WORK, word.place, f"the {kind} has no list of movements", change)
+    rest = no_rest(_this_week("rest", read, here))
+    load = _this_week("load", read, here) if _may_have_load(kind, read, here) else None
+    values |= {field: called(values[field], here) for field in ("for_", "not_for") if field in values}
+    values |= {
+        "rest": _rest(rest, here),
+        "between_moves": _rest(_on_one_line(values.pop("between_moves", None), here), here),
+        "load": _load(load, here),
+        "none": tuple(field for field, one in (("rest", rest), ("load", load)) if isinstance(one, Absent)),
+    }
+    inside = here.inside(_member(read))
+    items = tuple(
+        item for entry in entries if not _nested(entry, here) and (item := read_item(entry, inside))
+    )
+    if not items and (not entries or house.weeks > 1):
         return None
-    return Group(kind=kind, place=word.place, items=items, **values)
+    group = Group(kind=kind, place=word.place, items=items, **values)
+    for item in items:
+        check_meant(item, group, house)
+    return group
 
 
 def is_group(node: Node) -> bool:
@@ -139,8 +161,16 @@ def _check_clock(values: dict[str, Any], read: Keys, kind: str, house: House) ->
         del values["rest"]
 
 
-def _rest(node: Node | None, house: House) -> Rest | None:
-    typed = None if node is None else fields.word(node, house.found)
+def _this_week(field: str, read: Keys, house: House) -> Value:
+    node = read.values.pop(field, None)
+    return None if node is None else by_week.value(read.keys[field], node, house)
+
+
+def _on_one_line(node: Node | None, house: House) -> Value:
+    return None if node is None else fields.word(node, house.found)
+
+
+def _rest(typed: Value, house: House) -> Rest | None:
     if not isinstance(typed, Scalar):
         return None
     rest, findings = read_rest(typed.text, typed.place, house.habits)
@@ -148,15 +178,16 @@ def _rest(node: Node | None, house: House) -> Rest | None:
     return rest
 
 
-def _load(node: Node | None, kind: str, read: Keys, house: House) -> Load | None:
-    if node is None:
-        return None
-    if kind != "complex":
-        change = "write the load in the line of each movement; only a complex has one for all"
-        house.found.say(rules.WRONG_FORM, read.keys["load"].place, f"a {kind} has no load of its own", change)
-        return None
-    typed = one_value(read.keys["load"], node, house)
-    if typed is None:
+def _may_have_load(kind: str, read: Keys, house: House) -> bool:
+    if kind == "complex" or "load" not in read.values:
+        return True
+    change = "write the load in the line of each movement; only a complex has one for all"
+    house.found.say(rules.WRONG_FORM, read.keys["load"].place, f"a {kind} has no load of its own", change)
+    return False
+
+
+def _load(typed: Value, house: House) -> Load | None:
+    if not isinstance(typed, Scalar):
         return None
     loads, findings = read_load(typed.text, typed.place, house.habits)
     house.found.add(*findings)

@@ -1,117 +1,22 @@
 """The gym, from a file beside the plan or from keys underneath."""
 
-import re
 from typing import Any, Final
 
 from setwright.model.reader.beside import Files
-from setwright.model.reader.keys import Key, Table, pairs_of, raw, read_keys
-from setwright.model.room import Band, Cable, Gym, Stock
+from setwright.model.reader.keys import Key, Keys, Table, pairs_of, raw, read_keys
+from setwright.model.reader.pulled import bands, cables
+from setwright.model.reader.weights import how_many, weights
+from setwright.model.room import Gym
 from setwright.reading import fields, measures
+from setwright.reading import gym_rules as gym_faults
 from setwright.reading import key_rules as rules
 from setwright.reading.gathering import Gathering
-from setwright.reading.nodes import Listing, Node, Pairs, Scalar
+from setwright.reading.nodes import Node, Pairs, Scalar
 
-_NUMBER = r"(\d+(?:[.,]\d+)?)"
-_STOCK = re.compile(
-    rf"{_NUMBER}(?:\s*-\s*{_NUMBER})?\s*(kg|kgs|lb|lbs|pounds?)?(?:\s+by\s+{_NUMBER})?(?:\s*(?:kg|lb))?$",
-    re.IGNORECASE,
-)
-_MANY = re.compile(r"(\d{1,4})\s*(pairs?)?$", re.IGNORECASE)
-
-
-def _stock(default: measures.Unit, node: Node, found: Gathering) -> tuple[Stock, ...]:
-    """Weights with how many there are: ``20 kg: 2 pairs``, ``4-32 kg by 2: 1 pair``."""
-    read = []
-    for key, value in pairs_of(node, found, "a weight with how many there are"):
-        match = _STOCK.match(key.text)
-        many = _how_many(value, found)
-        if match is None:
-            change = "write the weight first, for example `20 kg: 2` or `4-32 kg by 2: 1 pair`"
-            found.say(rules.NOT_A_NUMBER, key.place, f'"{key.text}" is no weight', change)
-        elif many is not None:
-            low, high, unit, step = match.groups()
-            read.append(
-                Stock(
-                    low=measures.number(low),
-                    high=measures.number(high or low),
-                    step=measures.number(step) if step else None,
-                    unit=measures.UNITS[unit.casefold()] if unit else default,
-                    number=many[0],
-                    pairs=many[1],
-                )
-            )
-    return tuple(read)
-
-
-def _how_many(node: Node, found: Gathering) -> tuple[int, bool] | None:
-    """How many, and whether in pairs; an empty value is one."""
-    typed = fields.word(node, found)
-    if typed is None:
-        return (1, False) if isinstance(node, Scalar) and node.is_empty else None
-    match = _MANY.match(typed.text)
-    if match is None:
-        found.say(
-            rules.NOT_A_NUMBER,
-            typed.place,
-            f'"{typed.text}" is no number of things',
-            "write `2` or `2 pairs`",
-        )
-        return None
-    return int(match[1]), bool(match[2])
-
-
-CABLE_KEYS: Final[Table] = {
-    "name": Key("name", fields.text),
-    "number": Key("number", fields.whole()),
-    "heights": Key("heights", fields.text),
-    "stack": Key("stack", fields.text),
-    "pulley": Key("pulley", fields.text),
-}
-BAND_KEYS: Final[Table] = {"pull": Key("pull", fields.text), "number": Key("number", fields.whole())}
-
-
-def _cables(node: Node, found: Gathering) -> tuple[Cable, ...]:
-    if not isinstance(node, Listing):
-        found.say(
-            rules.WRONG_FORM, node.place, "a list of cables is expected here", "start each with `- name:`"
-        )
-        return ()
-    return tuple(cable for entry in node.nodes if (cable := _cable(entry, found)))
-
-
-def _cable(node: Node, found: Gathering) -> Cable | None:
-    if isinstance(node, Scalar) and not node.is_empty:
-        return Cable(name=node.text)
-    if isinstance(node, Pairs):
-        read = read_keys(node.pairs, CABLE_KEYS, found, "a cable")
-        if "name" in read.values:
-            return Cable(**read.values)
-    found.say(rules.NAME_MISSING, node.place, "a cable has no name", "write `- name:` and a name")
-    return None
-
-
-def _bands(node: Node, found: Gathering) -> tuple[Band, ...]:
-    """Bands by name, with their measured pull, ``red: 60 N at 2 m`` or as keys underneath."""
-    bands = []
-    for key, value in pairs_of(node, found, "a band with its pull"):
-        if isinstance(value, Pairs):
-            read = read_keys(value.pairs, BAND_KEYS, found, "a band").values
-        else:
-            read = {"pull": fields.text(value, found)}
-        bands.append(Band(name=key.text, **read))
-    return tuple(bands)
-
-
-def _stations(node: Node, found: Gathering) -> dict[str, int]:
-    read = {}
-    for key, value in pairs_of(node, found, "a station with how many there are"):
-        many = _how_many(value, found)
-        if many is not None:
-            read[key.text.casefold()] = many[0]
-    return read
-
-
-_WEIGHTS: Final = ("bars", "plates per rack", "plates in the room", "dumbbells", "kettlebells")
+_PLATES: Final = {"plates per rack": True, "plates in the room": False}
+_WEIGHTS: Final = ("bars", *_PLATES, "dumbbells", "kettlebells")
+_YES: Final = {"yes": "yes", "none": "none", "no": "none"}
+_LATER: Final = frozenset((*_WEIGHTS, "cables", "stations"))
 KEYS: Final[Table] = {
     "gym": Key("name", fields.text),
     "unit": Key("unit", fields.one_of("unit", measures.UNITS)),
@@ -119,10 +24,11 @@ KEYS: Final[Table] = {
     "people per rack": Key("people_per_rack", fields.whole(1)),
     "benches": Key("benches", fields.whole()),
     **{name: Key(name, raw) for name in _WEIGHTS},
-    "cables": Key("cables", _cables),
-    "bands": Key("bands", _bands),
-    "stations": Key("stations", _stations),
-    "spotter": Key("spotter", fields.one_of("answer", {"yes": "yes", "none": "none", "no": "none"})),
+    "mixed plates": Key("mixed_plates", fields.one_of("answer", _YES)),
+    "cables": Key("cables", raw),
+    "bands": Key("bands", bands),
+    "stations": Key("stations", raw),
+    "spotter": Key("spotter", fields.one_of("answer", _YES)),
     "note": Key("note", fields.text),
     "private note": Key("private_note", fields.text),
 }
@@ -136,22 +42,48 @@ def read_gym(node: Node | None, files: Files, unit: measures.Unit | None) -> Gym
     if node is None or place is None:
         return None
     if not isinstance(node, Pairs):
-        files.found.say(
-            rules.WRONG_FORM, node.place, "the keys of a gym are expected here", "start with `bars:`"
-        )
+        message, change = "the keys of a gym are expected here", "start with `bars:`"
+        files.found.say(rules.WRONG_FORM, node.place, message, change)
         return None
     with files.found.of("the gym"):
         read = read_keys(node.pairs, KEYS, files.found, "a gym")
-        values = read.values
-        _weights(values, values.get("unit") or unit or "kg", files.found)
+        _one_kind_of_plates(read, files.found)
+        values = _in_full(read.values, unit, files.found)
     return Gym(place=node.pairs[0][0].place if node.pairs else place, **values)
 
 
-def _weights(values: dict[str, Any], unit: measures.Unit, found: Gathering) -> None:
-    """Turn the nodes of weights into stock."""
-    if "plates in the room" in values and "plates per rack" not in values:
-        values["plates_per_rack"] = False
+def _one_kind_of_plates(read: Keys, found: Gathering) -> None:
+    """Plates are told per rack or for the whole room: those per rack stay where both are."""
+    per_rack, in_the_room = (read.keys.get(name) for name in _PLATES)
+    if per_rack and in_the_room and read.values.pop("plates in the room", None):
+        message = f"the plates are listed per rack on line {per_rack.place.line} and for the room here"
+        change = "keep `plates per rack:` where each rack has its own, else `plates in the room:`"
+        found.say(gym_faults.WEIGHT_TWICE, in_the_room.place, message, change)
+
+
+def _in_full(values: dict[str, Any], typed_unit: measures.Unit | None, found: Gathering) -> dict[str, Any]:
+    """The fields of a gym: what was left as nodes is read now that its unit is known."""
+    unit = values.get("unit") or typed_unit or "kg"
+    fields_read = {name: value for name, value in values.items() if name not in _LATER}
+    fields_read["mixed_plates"] = values.get("mixed_plates") == "yes"
     for name in _WEIGHTS:
         if name in values:
-            field = "plates" if name.startswith("plates") else name
-            values[field] = _stock(unit, values.pop(name), found)
+            kind = "plates" if name in _PLATES else name
+            fields_read[kind] = weights(kind, unit, values[name], found)
+            fields_read["plates_per_rack"] = "plates in the room" not in values
+    if "cables" in values:
+        fields_read["cables"] = cables(unit, values["cables"], found)
+    if "stations" in values:
+        fields_read |= _stations(values["stations"], found)
+    return fields_read
+
+
+def _stations(node: Node, found: Gathering) -> dict[str, Any]:
+    """How many there are of each station, and where it was typed, by its folded name."""
+    stations, places = {}, {}
+    for key, value in pairs_of(node, found, "a station with how many there are"):
+        many = how_many(value, found)
+        if many is not None:
+            name = " ".join(key.text.casefold().split())
+            stations[name], places[name] = many.number, key.place
+    return {"stations": stations, "places": places}

@@ -6,34 +6,33 @@ from typing import Any, Final, NamedTuple
 
 from setwright.findings import Finding
 from setwright.model.plan import Item
-from setwright.model.reader.house import House
+from setwright.model.reader import by_week
+from setwright.model.reader.by_name import called, check_meant, is_by_name, read_instead, read_loads
+from setwright.model.reader.dose_lines import dose_lines, dose_of
+from setwright.model.reader.house import Absent, House, Value
 from setwright.model.reader.keys import (
     Key,
     Keys,
-    Later,
     Table,
     allowed,
     fold,
-    not_read_yet,
     raw,
     read_keys,
     shown,
 )
+from setwright.model.reader.next import read_next
 from setwright.places import Place
 from setwright.reading import fields
 from setwright.reading import key_rules as rules
 from setwright.reading.dose import Dose
-from setwright.reading.doseline import read_dose
 from setwright.reading.keys import read_effort, read_load, read_rest, read_sides, read_tempo, read_warm_up
 from setwright.reading.merging import dose_with, says, uneven
 from setwright.reading.nearest import nearest
 from setwright.reading.nodes import Listing, Node, Pairs, Scalar
+from setwright.reading.week_rules import WEEKS_MIXED
+from setwright.reading.weeks import speaks_of_weeks
 
 GROUP_WORDS: Final = ("superset", "circuit", "complex")
-
-BY_WEEK: Final = "this version reads one week"
-ONE_WEEK: Final = "write this week's value on one line"
-ONE_ATHLETE: Final = "write one value for all; or one line for each, with `for:` and the name"
 
 KEYS: Final[Table] = {
     "move": Key("move", fields.word),
@@ -44,14 +43,12 @@ KEYS: Final[Table] = {
     "tempo": Key("tempo", raw),
     "sides": Key("sides", raw),
     "warm up": Key("warm_up", raw),
-    "next": Key("next", fields.sentences),
+    "next": Key("next", read_next),
     "priority": Key("priority", fields.whole(1, 3)),
-    "for": Key("for_", fields.names),
-    "not for": Key("not_for", fields.names),
-    "instead": Later(
-        "nobody's own movement is swapped in yet", "write one line for each, with `for:` and `not for:`"
-    ),
-    "only in": Later(BY_WEEK, "take it out, and take the line out in the weeks it does not belong to"),
+    "for": Key("for_", fields.placed_names),
+    "not for": Key("not_for", fields.placed_names),
+    "instead": Key("instead", raw),
+    "only in": Key("only_in", raw),
     "kit": Key("kit", fields.names),
     "stop": Key("stop", fields.text),
     "allow": Key("allow", allowed),
@@ -59,24 +56,24 @@ KEYS: Final[Table] = {
     "private note": Key("private_note", fields.text),
 }
 
-_WEEK = re.compile(r"weeks? \d")
 _NAME_AND_DOSE = re.compile(r"(?P<name>[^\d]*?[^\W\d][^\d]*?)[\s,:]+(?P<dose>\d.*)$")
 
 
 class _How(NamedTuple):
-    """How the value of a key underneath is read, and whether it is one value or one a set."""
+    """How the value of a key underneath is read, whether it is one value or one a set, and may go by week."""
 
     read: Any
     many: bool = False
+    by_week: bool = True
 
 
 _HOW: Final[Mapping[str, _How]] = {
     "rest": _How(read_rest),
     "tempo": _How(read_tempo),
-    "sides": _How(read_sides),
+    "sides": _How(read_sides, by_week=False),
     "load": _How(read_load, many=True),
     "effort": _How(read_effort, many=True),
-    "warm_up": _How(read_warm_up),
+    "warm_up": _How(read_warm_up, by_week=False),
 }
 
 
@@ -129,10 +126,10 @@ def _spelled_out(node: Pairs, house: House) -> Item | None:
     return _item(move, read, house)
 
 
-def _named(name: Scalar, value: Node, below: tuple[tuple[Scalar, Node], ...], house: House) -> Item:
+def _named(name: Scalar, value: Node, below: tuple[tuple[Scalar, Node], ...], house: House) -> Item | None:
     """``- dip: 3 x 8`` with keys in line with the name; the dose may also be keys further in."""
     pairs: tuple[tuple[Scalar, Node], ...] = ((Scalar("do", name.place), value),)
-    if isinstance(value, Pairs) and not any(_WEEK.match(fold(key.text)) for key, _ in value.pairs):
+    if isinstance(value, Pairs) and not by_week.by_week(value):
         pairs = value.pairs
     known = [pair for pair in below if not _second_movement(pair[0], house)]
     return _item(name, read_keys((*pairs, *known), KEYS, house.found, "an item"), house)
@@ -143,67 +140,79 @@ def _second_movement(key: Scalar, house: House) -> bool:
     name = fold(key.text)
     if name in KEYS or nearest(name, KEYS):
         return False
+    if speaks_of_weeks(key.text):
+        change = "leave nothing behind the movement's colon, and write every week two columns further in"
+        house.found.say(WEEKS_MIXED, key.place, f'"{key.text}" stands in line with the movement', change)
+        return True
     change = f"if it is a movement, put `- ` in front and line it up with the one above: `- {key.text}: ...`"
     house.found.say(rules.TWO_MOVEMENTS, key.place, f'"{key.text}" is no word of an item', change)
     return True
 
 
-def _item(name: Scalar, read: Keys, house: House) -> Item:
+def _item(name: Scalar, read: Keys, house: House) -> Item | None:
+    """The item as it is this week; None when it is not done this week, on purpose."""
+    inside = by_week.only_in(read, house)
+    if inside is None:
+        return None
     values = read.values
-    dose = _dose(name, values.pop("do", None), house)
-    below = {field: _below(field, values.pop(field, None), read, house) for field in _HOW}
-    below = {field: value for field, value in below.items() if value is not None}
+    lines = dose_lines(name, values.pop("do", None), inside)
+    here = inside.narrowed(tuple(week for week, line in enumerate(lines, 1) if line.is_done))
+    if here is None:
+        return None
+    dose = dose_of(lines[here.week - 1], here)
+    if is_by_name(values.get("load")):
+        values["loads"] = read_loads(values.pop("load"), dose, here)
+    values |= {field: called(values[field], here) for field in ("for_", "not_for") if field in values}
+    if "instead" in values:
+        values["instead"] = read_instead(values["instead"], here, _instead_line)
+    said = {field: _below(field, values.pop(field, None), read, here) for field in _HOW}
+    none = tuple(field for field, value in said.items() if isinstance(value, Absent))
+    below = {field: value for field, value in said.items() if value is not None and field not in none}
     if dose is not None:
-        dose = _joined(dose, below, read, house)
+        dose = _joined(dose, below, read, here)
     for field in ("load", "effort"):
         several = below.pop(field, ())
         if field == "load" and several:
             below["load"] = several[0]
-    return Item(name=name.text, place=name.place, dose=dose, **below, **values)
+    item = Item(name=name.text, place=name.place, dose=dose, none=none, **below, **values)
+    check_meant(item, item, here)
+    return item
 
 
-def _dose(name: Scalar, node: Node | None, house: House) -> Dose | None:
-    if node is None or (isinstance(node, Scalar) and node.is_empty):
-        if not house.dose_may_wait:
-            change = f"write how much behind the colon, for example `- {name.text}: 3 x 8`"
-            house.found.say(rules.DOSE_MISSING, name.place, f"{name.text} has no dose", change)
+def _instead_line(node: Node, house: House) -> Item | None:
+    """A line that somebody does in place of another one; it has no group and no such line of its own."""
+    first = node.pairs[0][0] if isinstance(node, Pairs) and node.pairs else None
+    if first and fold(first.text) in GROUP_WORDS:
+        message, change = f"a {fold(first.text)} in place of a line is not read", "write its movements here"
+        house.found.say(rules.WRONG_FORM, first.place, message, f"{change}, one a line, each with a hyphen")
         return None
-    typed = one_value(name, node, house)
-    if typed is None:
-        return None
-    scheme = house.schemes.get(fold(typed.text))
-    if fold(typed.text) in house.schemes and scheme is None:
-        return None
-    source = scheme or typed
-    dose, findings = read_dose(source.text, source.place, house.habits)
-    house.found.add(*findings)
-    return dose.model_copy(update={"place": typed.place}) if dose and scheme else dose
-
-
-def one_value(key: Scalar, node: Node, house: House) -> Scalar | None:
-    """The value on one line; values by week or by athlete are known but not read yet."""
-    if isinstance(node, Listing):
-        not_read_yet(key, node, f"a list has one entry a week, and {BY_WEEK}", ONE_WEEK, house.found)
-        return None
-    if isinstance(node, Pairs):
-        if any(_WEEK.match(fold(one.text)) for one, _ in node.pairs):
-            not_read_yet(key, node, f"`week` keys hold values by week, and {BY_WEEK}", ONE_WEEK, house.found)
-        else:
-            not_read_yet(key, node, "this version reads one value for all athletes", ONE_ATHLETE, house.found)
-        return None
-    return fields.word(node, house.found)
+    line = read_item(node, house)
+    if line and line.instead:
+        change = "write that name in line with the ones above, with its own movement"
+        house.found.say(rules.WRONG_FORM, line.instead[0].place, "an `instead` in an `instead`", change)
+    return line
 
 
 def _below(field: str, node: Node | None, read: Keys, house: House) -> Any:
     """What a key underneath says, read by the words of the dose line; None when nothing can be trusted."""
     if node is None:
         return None
-    typed = one_value(read.keys[fold(field)], node, house)
-    if typed is None:
-        return None
-    value, findings = _HOW[field].read(typed.text, typed.place, house.habits)
+    how = _HOW[field]
+    typed = (
+        by_week.value(read.keys[fold(field)], node, house) if how.by_week else fields.word(node, house.found)
+    )
+    if field == "rest":
+        typed = no_rest(typed)
+    if not isinstance(typed, Scalar):
+        return typed
+    value, findings = how.read(typed.text, typed.place, house.habits)
     house.found.add(*findings)
     return value
+
+
+def no_rest(value: Value) -> Value:
+    """A rest by week: none is a rest of no length, as it is on one line."""
+    return value.word if isinstance(value, Absent) and fold(value.word.text) == "none" else value
 
 
 def _joined(dose: Dose, below: Mapping[str, Any], read: Keys, house: House) -> Dose:

@@ -38,11 +38,10 @@ class Key(NamedTuple):
 
 
 class Later(NamedTuple):
-    """A known key that is not read yet, and what to do meanwhile; silent where ``beside`` stands."""
+    """A known key that is not read yet, and what to do meanwhile."""
 
     why: str
     change: str
-    beside: str = ""
 
 
 Table = Mapping[str, Key | Later]
@@ -94,13 +93,17 @@ def read_keys(
     for name, node in read.nodes.items():
         entry = table[name]
         if isinstance(entry, Later):
-            if entry.beside not in read.keys:
-                not_read_yet(read.keys[name], node, entry.why, entry.change, found)
-        elif not (isinstance(node, Scalar) and node.is_empty):
+            not_read_yet(read.keys[name], node, entry.why, entry.change, found)
+        elif not is_empty(node):
             value = entry.read(node, found)
             if value is not None:
                 read.values[entry.field] = value
     return read
+
+
+def is_empty(node: Node) -> bool:
+    """Whether a key stands without a value: not written."""
+    return isinstance(node, Scalar) and node.is_empty
 
 
 def pairs_of(node: Node, found: Gathering, what: str) -> tuple[tuple[Scalar, Node], ...]:

@@ -1,10 +1,11 @@
 """Movements of a coach's own, from keys under ``movements:`` or from a file beside the plan."""
 
+from collections.abc import Mapping
 from typing import Final
 
 from setwright.model.own import OwnMovement, Posture, Word
 from setwright.model.reader.beside import Files
-from setwright.model.reader.keys import Key, Table, fold, pairs_of, read_keys
+from setwright.model.reader.keys import Key, Table, fold, is_empty, pairs_of, read_keys
 from setwright.model.reader.own_values import forearm, grip, metres, pull, torso
 from setwright.reading import fields, measures
 from setwright.reading import key_rules as rules
@@ -96,7 +97,7 @@ def _within(key: str, value: float, node: Node, found: Gathering) -> bool:
     return False
 
 
-KEYS: Final[Table] = {
+KEYS: Final[Mapping[str, Key]] = {
     "like": Key("like", _word),
     "pattern": Key("pattern", _word),
     "loaded by": Key("loaded_by", fields.text),
@@ -143,10 +144,11 @@ def _own(name: Scalar, node: Node, found: Gathering) -> OwnMovement | None:
     with found.of("own movements"):
         read = read_keys(node.pairs, KEYS, found, "a movement of your own")
     values = read.values
+    places = {key: read.keys[key].place for key, node in read.nodes.items() if not is_empty(node)}
+    unread = [key for key in places if KEYS[key].field not in values]
     values |= values.pop("muscles", {})
-    places = {key: scalar.place for key, scalar in read.keys.items()}
     own = OwnMovement(name=name.text, place=name.place, places=places, **values)
-    return own if len(found.findings) == before and _is_whole(own, found) else None
+    return None if unread or len(found.findings) > before or not _is_whole(own, found) else own
 
 
 def _is_whole(own: OwnMovement, found: Gathering) -> bool:

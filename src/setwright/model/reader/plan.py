@@ -1,58 +1,59 @@
-"""The top of a plan: what the week is for, its habits, its people and room; then its sessions."""
+"""The top of a plan: what it is for, its habits, its people and room; then its sessions, week by week."""
 
-from typing import Any, Final, NamedTuple
+from collections.abc import Callable, Iterator, Mapping
+from functools import partial
+from typing import Any, NamedTuple
 
 from setwright.findings import Finding, Level
-from setwright.model.plan import Session, Week
+from setwright.model.lighter import lighter as lightened
+from setwright.model.plan import Lighter, Session, Week
+from setwright.model.reader.alone import KINDS, PLAN_KEYS
 from setwright.model.reader.beside import Beside, Files
+from setwright.model.reader.by_name import people_of
 from setwright.model.reader.gym import read_gym
 from setwright.model.reader.house import House
-from setwright.model.reader.item import BY_WEEK
-from setwright.model.reader.keys import (
-    OTHER_WORDS,
-    Keys,
-    fold,
-    not_read_yet,
-    pairs_of,
-    read_keys,
-)
+from setwright.model.reader.keys import OTHER_WORDS, Keys, fold, read_keys
+from setwright.model.reader.lighter import read_lighter
 from setwright.model.reader.own import read_own
+from setwright.model.reader.schemes import read_schemes
 from setwright.model.reader.session import read_sessions, session_of
 from setwright.model.reader.squad import read_squad
+from setwright.model.reader.stages import check_stages
 from setwright.model.reader.top import ELSEWHERE, KEYS, SESSION_FIELDS, SINGLE
+from setwright.model.reader.turns import Turns, check_turns, dealt, read_turns
 from setwright.places import Place, Source
-from setwright.reading import fields
 from setwright.reading import key_rules as rules
-from setwright.reading.doseline import read_dose
 from setwright.reading.gathering import Gathering
 from setwright.reading.habits import Habits
-from setwright.reading.nodes import Node, Pairs, Scalar
+from setwright.reading.nodes import Pairs, Scalar
 
-MOST_WEEKS: Final = 104
-"""Longest block, in weeks (choice: two years)."""
-OTHER_FILES: Final = ("squad", "gym", "record")
-"""First keys of files that are no plans."""
+Sessions = Callable[[House], tuple[Session, ...]]
 
 
-class WeekRead(NamedTuple):
-    """What became of a plan file. ``week`` is None when nothing in it could be read.
+class BlockRead(NamedTuple):
+    """What became of a plan file. ``weeks`` is empty when nothing in it could be read.
 
-    ``complete`` is False when an error left something out of ``week``. ``sources``: the text of every file
-    that was read, by name.
+    ``complete`` is False when an error left something out. ``sources``: the text of every file that was read,
+    by name.
     """
 
-    week: Week | None
+    weeks: tuple[Week, ...]
     findings: tuple[Finding, ...]
     sources: dict[str, Source]
 
     @property
+    def week(self) -> Week | None:
+        """The week of a plan of one week, the first of a block; None when nothing could be read."""
+        return self.weeks[0] if self.weeks else None
+
+    @property
     def complete(self) -> bool:
-        """Whether everything typed arrived in ``week``."""
-        return self.week is not None and all(f.level < Level.error for f in self.findings)
+        """Whether everything typed arrived in ``weeks``."""
+        return bool(self.weeks) and all(f.level < Level.error for f in self.findings)
 
 
-def read_week(file: str, text: str, beside: Beside) -> WeekRead:
-    """The week in ``text``, as far as it can be trusted, and a finding for everything else.
+def read_block(file: str, text: str, beside: Beside) -> BlockRead:
+    """The weeks of the plan in ``text``, as far as they can be trusted, and a finding for everything else.
 
     ``file`` names the plan in places and findings; ``beside`` gives the text of a file that the plan
     names, or None when it can't be read.
@@ -60,13 +61,13 @@ def read_week(file: str, text: str, beside: Beside) -> WeekRead:
     found = Gathering()
     files = Files(file, beside, found)
     root = files.read(file, text)
-    week = None
+    weeks: tuple[Week, ...] = ()
     if not isinstance(root, Pairs):
         if not found.findings:
             _no_plan(Place(file, 1, 1, 1, 1), "the file has no keys", found)
     elif _is_plan(root, found):
-        week = _week(root, files)
-    return WeekRead(week, found.findings, files.sources)
+        weeks = _weeks(root, files)
+    return BlockRead(weeks, found.findings, files.sources)
 
 
 def _no_plan(place: Place, message: str, found: Gathering) -> None:
@@ -77,9 +78,9 @@ def _no_plan(place: Place, message: str, found: Gathering) -> None:
 def _is_plan(root: Pairs, found: Gathering) -> bool:
     """Whether the keys are those of a plan and not of a file that belongs beside one."""
     keys = [fold(key.text) for key, _ in root.pairs]
-    if {"plan", "sessions", "work"} & {OTHER_WORDS.get(key, key) for key in keys}:
+    if PLAN_KEYS & {OTHER_WORDS.get(key, key) for key in keys}:
         return True
-    if keys and keys[0] in OTHER_FILES:
+    if keys and keys[0] in KINDS:
         message = f"this is a {keys[0]} file, not a plan"
         found.say(rules.NO_PLAN, root.pairs[0][0].place, message, "name the plan file instead")
     else:
@@ -93,7 +94,7 @@ def _is_single(root: Pairs) -> bool:
     return "work" in keys or ("sessions" not in keys and "work" in map(OTHER_WORDS.get, keys))
 
 
-def _week(root: Pairs, files: Files) -> Week:
+def _weeks(root: Pairs, files: Files) -> tuple[Week, ...]:
     found = files.found
     single = _is_single(root)
     read = read_keys(root.pairs, SINGLE if single else KEYS, found, "a plan", ELSEWHERE)
@@ -103,22 +104,40 @@ def _week(root: Pairs, files: Files) -> Week:
         found.say(
             rules.NAME_MISSING, top.place, "the plan has no name", "write `plan:` and its name at the top"
         )
-    _one_week(values.pop("weeks", None), read, found)
+    weeks = values.pop("weeks", None) or 1
     values["own_movements"], values["unread_movements"] = read_own(values.pop("own_movements", None), files)
     values["squad"] = read_squad(values.pop("squad", None), files)
     values["gym"] = read_gym(values.pop("gym", None), files, values.get("unit"))
-    house = House(found, _habits(values), _schemes(values.pop("schemes", None), found))
-    _check_schemes(house)
-    sessions = _sessions(read, single=single, top=top, house=house)
+    people = None if values["squad"] is None and "squad" in read.keys else people_of(values["squad"])
+    house = House(found, _habits(values), {}, people=people, weeks=weeks, there=tuple(range(1, weeks + 1)))
+    house = house._replace(schemes=read_schemes(values.pop("schemes", None), house))
+    lighter = read_lighter(values.pop("lighter_weeks", None), house)
+    turns = read_turns(read, found)
+    listed = _listed(read, single=single, top=top, house=house)
     if "aim" in values:
         values["aim_place"] = read.keys["aim"].place
-    return Week(name=values.pop("title", "the plan"), place=top.place, sessions=sessions, **values)
+    always = Week(name=values.pop("title", "the plan"), place=top.place, sessions=(), of=weeks, **values)
+    read_weeks = tuple(_each_week(always, listed, turns, lighter, house))
+    if always.stages or "stages" not in read.keys:
+        every = tuple(session for week in read_weeks for session in week.sessions)
+        check_stages(every, always.stages, found)
+    return read_weeks
 
 
-def _one_week(node: Node | None, read: Keys, found: Gathering) -> None:
-    weeks = None if node is None else fields.whole(1, MOST_WEEKS)(node, found)
-    if node is not None and weeks is not None and weeks > 1:
-        not_read_yet(read.keys["weeks"], node, BY_WEEK, "write `weeks: 1`, and one plan a week", found)
+def _each_week(
+    always: Week, listed: Sessions, turns: Turns | None, lighter: Mapping[int, Lighter], house: House
+) -> Iterator[Week]:
+    """Every week of the plan; ``always``: what holds in all of them."""
+    read = {number: listed(house._replace(week=number)) for number in house.there}
+    check_turns(read, turns, house.found)
+    trained = 0
+    for number, written in read.items():
+        how = lighter.get(number)
+        sessions = dealt(written, turns, trained)
+        if how:
+            sessions = () if how.no_training else tuple(lightened(session, how) for session in sessions)
+        trained += not (how and how.no_training)
+        yield always.model_copy(update={"sessions": sessions, "number": number, "lighter": how})
 
 
 def _habits(values: dict[str, Any]) -> Habits:
@@ -132,36 +151,8 @@ def _habits(values: dict[str, Any]) -> Habits:
     )
 
 
-def _schemes(node: Node | None, found: Gathering) -> dict[str, Scalar | None]:
-    """Dose lines by their folded name; None for one that can't be read yet."""
-    read: dict[str, Scalar | None] = {}
-    for key, value in () if node is None else pairs_of(node, found, "a name with its dose line"):
-        if key.text[:1].isdigit():
-            message = f'"{key.text}" starts with a digit and would be read as a dose'
-            found.say(
-                rules.NOT_A_CHOICE,
-                key.place,
-                message,
-                f"give it a name of words, for example `lift {key.text}`",
-            )
-        elif isinstance(value, Scalar):
-            read[fold(key.text)] = fields.word(value, found)
-        else:
-            read[fold(key.text)] = None
-            not_read_yet(
-                key, value, f"it has values by week, and {BY_WEEK}", "write this week's dose line", found
-            )
-    return read
-
-
-def _check_schemes(house: House) -> None:
-    """Faults in a named dose are said once, where it is written."""
-    for typed in house.schemes.values():
-        if typed is not None:
-            house.found.add(*read_dose(typed.text, typed.place, house.habits)[1])
-
-
-def _sessions(read: Keys, *, single: bool, top: Scalar, house: House) -> tuple[Session, ...]:
+def _listed(read: Keys, *, single: bool, top: Scalar, house: House) -> Sessions:
+    """A reader of the plan's sessions, as they are in the week of a house."""
     listed = read.values.pop("sessions", None)
     if single:
         if listed is not None:
@@ -171,10 +162,15 @@ def _sessions(read: Keys, *, single: bool, top: Scalar, house: House) -> tuple[S
             )
             house.found.say(rules.WRONG_FORM, read.keys["sessions"].place, message, change)
         own = {field: read.values.pop(field) for field in SESSION_FIELDS if field in read.values}
-        return (session_of(Keys(own, read.keys, read.nodes), top.place, house),)
-    sessions = () if listed is None else read_sessions(listed, house)
+        return partial(_single, Keys(own, read.keys, read.nodes), top.place)
     if listed is None:
         place = read.keys["sessions"].place if "sessions" in read.keys else top.place
         change = "write `sessions:` with one `- day:` a session, or `work:` for a single one"
         house.found.say(rules.NO_WORK, place, "the plan has no sessions that can be read", change)
-    return sessions
+        return lambda _: ()
+    return partial(read_sessions, listed)
+
+
+def _single(read: Keys, place: Place, house: House) -> tuple[Session, ...]:
+    session = session_of(Keys(dict(read.values), read.keys, read.nodes), place, house)
+    return () if session is None else (session,)

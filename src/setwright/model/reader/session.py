@@ -2,52 +2,51 @@
 
 from typing import Any, Final
 
-from setwright.model.plan import DAYS, Day, Group, Item, Session
-from setwright.model.reader.group import is_group, read_group
+from setwright.model.plan import DAYS, Day, Group, Item, Session, day_named
+from setwright.model.reader import by_week
+from setwright.model.reader.group import read_entry
 from setwright.model.reader.house import House
-from setwright.model.reader.item import BY_WEEK, read_item
-from setwright.model.reader.keys import Key, Keys, Later, Table, allowed, fold, raw, read_keys
+from setwright.model.reader.item import read_item
+from setwright.model.reader.keys import Key, Keys, Table, allowed, fold, raw, read_keys
+from setwright.model.reader.reuse import KEYS as REUSE_KEYS
+from setwright.model.reader.reuse import read_reuse
+from setwright.model.reader.stages import stage_named
 from setwright.places import Place
 from setwright.reading import fields, measures
 from setwright.reading import key_rules as rules
 from setwright.reading.gathering import Gathering
 from setwright.reading.nearest import nearest
 from setwright.reading.nodes import Listing, Node, Pairs, Scalar
-
-SHORTEST_DAY: Final = 3
-"""Letters from which the beginning of a day's name is read; choice: Mon, Tue, Thurs."""
-
-_WRITE_OUT = "write the day out, or repeat its work with &name and *name"
-_LIKE: Final = Later("a day like another one", _WRITE_OUT)
-_WITH_LIKE: Final = Later("it changes a day like another one", _WRITE_OUT, beside="like")
+from setwright.reading.week_rules import ONE_DATE
+from setwright.reading.weeks import say_weeks
 
 
-def _day(node: Node, found: Gathering) -> Day | None:
+def read_day(node: Node, found: Gathering, lead: str = "day: ") -> Day | None:
+    """The day that a word names, from three letters on, or None and a finding; ``lead`` stands before it."""
     typed = fields.word(node, found)
     if typed is None:
         return None
-    folded = typed.text.casefold().rstrip(".")
-    day = next((d for d in DAYS if len(folded) >= SHORTEST_DAY and d.casefold().startswith(folded)), None)
+    day = day_named(typed.text)
     if day is None:
         near = nearest(typed.text, DAYS)
-        change = f"write `day: {near[0]}`" if near else f"write one of {', '.join(DAYS)}"
+        change = f"write `{lead}{near[0]}`" if near else f"write one of {', '.join(DAYS)}"
         found.say(rules.MISSPELT_DAY, typed.place, f'"{typed.text}" is no day', change)
     return day
 
 
 KEYS: Final[Table] = {
-    "day": Key("day", _day),
+    "day": Key("day", read_day),
     "date": Key("date", measures.date),
     "name": Key("name", fields.text),
-    "minutes": Key("minutes", measures.minutes),
+    "minutes": Key("minutes", raw),
     "start": Key("start", measures.clock),
     "place": Key("where", fields.text),
     "after": Key("after", fields.text),
     "days to match": Key("days_to_match", fields.whole()),
     "people": Key("people", fields.whole(1)),
     "staff": Key("staff", fields.whole()),
-    "stage": Later("stages are not built", "take it out, and write the session only in weeks of its stage"),
-    "only in": Later(BY_WEEK, "take it out, and take the session out in the weeks it does not belong to"),
+    "stage": Key("stage", stage_named),
+    "only in": Key("only_in", raw),
     "warm up": Key("warm_up", raw),
     "work": Key("work", raw),
     "cool down": Key("cool_down", fields.texts),
@@ -55,11 +54,7 @@ KEYS: Final[Table] = {
     "allow": Key("allow", allowed),
     "note": Key("note", fields.text),
     "private note": Key("private_note", fields.text),
-    "like": _LIKE,
-    "leave out": _WITH_LIKE,
-    "swap": _WITH_LIKE,
-    "change": _WITH_LIKE,
-    "add": _WITH_LIKE,
+    **REUSE_KEYS,
 }
 
 
@@ -89,15 +84,40 @@ def _title(node: Pairs) -> str:
     return named.get("day") or named.get("name") or "the session"
 
 
-def session_of(read: Keys, place: Place, house: House) -> Session:
-    """The session that ``read`` keys make; warm-up and work are read here."""
+def session_of(read: Keys, place: Place, house: House) -> Session | None:
+    """The session that ``read`` keys make, as it is this week; None when it does not take place.
+
+    What goes by week is read here: minutes, warm-up and work.
+    """
     values = read.values
     title = values.get("day") or values.get("name") or "the session"
     with house.found.of(title):
-        values |= _warm_up(values.pop("warm_up", None), house)
-        work = _work(values.pop("work", None), read, place, house)
-    work_place = read.keys["work"].place if "work" in read.keys else place
-    return Session(place=place, work_place=work_place, work=work, **values)
+        here = by_week.only_in(read, house)
+        if here is None:
+            return None
+        _check_date(read, here)
+        values |= _minutes(values.pop("minutes", None), read, here)
+        values |= _warm_up(values.pop("warm_up", None), here)
+        values["reuse"] = read_reuse(read, here)
+        listed = values.pop("work", None)
+        work = _work(listed, read, place, here)
+    if isinstance(listed, Listing) and listed.nodes and not work and house.weeks > 1:
+        return None
+    typed = read.keys.get("work") or read.keys.get("like")
+    return Session(place=place, work_place=typed.place if typed else place, work=work, **values)
+
+
+def _check_date(read: Keys, house: House) -> None:
+    if "date" in read.values and len(house.there) > 1:
+        message = f"one date, and the session is in {say_weeks(house.there)}"
+        change = "write `starts:` at the top and `day:` here, or `only in:` with the week of the date"
+        house.found.say(ONE_DATE, read.keys["date"].place, message, change)
+
+
+def _minutes(node: Node | None, read: Keys, house: House) -> dict[str, float]:
+    typed = None if node is None else by_week.value(read.keys["minutes"], node, house)
+    minutes = measures.minutes(typed, house.found) if isinstance(typed, Scalar) else None
+    return {} if minutes is None else {"minutes": minutes}
 
 
 def _warm_up(node: Node | None, house: House) -> dict[str, Any]:
@@ -112,16 +132,17 @@ def _warm_up(node: Node | None, house: House) -> dict[str, Any]:
 
 def _work(node: Node | None, read: Keys, place: Place, house: House) -> tuple[Item | Group, ...]:
     if isinstance(node, Listing):
-        return tuple(entry for one in node.nodes if (entry := _entry(one, house)))
+        return tuple(entry for one in node.nodes if (entry := read_entry(one, house)))
     if node is not None:
         change = "write one movement a line, each with a hyphen: `- dip: 3 x 8`"
         house.found.say(rules.WRONG_FORM, node.place, "a list of movements is expected here", change)
-    elif "like" not in read.keys:
-        at = read.keys["work"].place if "work" in read.keys else place
+    elif not _is_written(read.nodes.get("like")):
+        typed = read.keys.get("work") or read.keys.get("like")
+        at = typed.place if typed else place
         change = "write `work:` and the movements below it, each with a hyphen"
         house.found.say(rules.NO_WORK, at, "the session has no work", change)
     return ()
 
 
-def _entry(node: Node, house: House) -> Item | Group | None:
-    return read_group(node, house) if isinstance(node, Pairs) and is_group(node) else read_item(node, house)
+def _is_written(node: Node | None) -> bool:
+    return node is not None and not (isinstance(node, Scalar) and node.is_empty)

@@ -2,48 +2,31 @@
 
 from typing import Final, get_args
 
-from setwright.model.muscles import GROUP_WORDS
 from setwright.model.plan import DAYS, Aim, TrainingLevel
-from setwright.model.reader.item import BY_WEEK
 from setwright.model.reader.item import KEYS as ITEM_KEYS
-from setwright.model.reader.keys import Key, Later, Table, allowed, pairs_of, raw
+from setwright.model.reader.keys import Key, Table, allowed, raw
+from setwright.model.reader.next import read_next
 from setwright.model.reader.session import KEYS as SESSION_KEYS
+from setwright.model.reader.stages import read_stages
+from setwright.model.reader.weekly import group_of, last_week, sets_a_week
 from setwright.reading import fields, measures
-from setwright.reading import key_rules as rules
 from setwright.reading.dose import MaxKind
 from setwright.reading.gathering import Gathering
-from setwright.reading.nearest import nearest
 from setwright.reading.nodes import Node
 
+MOST_WEEKS: Final = 104
+"""Longest block, in weeks (choice: two years)."""
 OTHER_MAXES: Final = {kind.replace("max", "maximum"): kind for kind in get_args(MaxKind)}
 
 
 def _focus(node: Node, found: Gathering) -> tuple[str, ...]:
-    groups = []
-    for name in fields.placed_names(node, found):
-        word = name.text.casefold()
-        if word in GROUP_WORDS:
-            groups.append(GROUP_WORDS[word])
-            continue
-        near = nearest(word, GROUP_WORDS)
-        known = ", ".join(dict.fromkeys(GROUP_WORDS.values()))
-        change = f"write `{GROUP_WORDS[near[0]]}`" if near else f"write one of {known}"
-        found.say(rules.NOT_A_CHOICE, name.place, f'"{name.text}" is no muscle group', change)
-    return tuple(groups)
-
-
-def _texts_by_name(node: Node, found: Gathering) -> dict[str, str]:
-    return {
-        key.text: said
-        for key, value in pairs_of(node, found, "a name with its value")
-        if (said := fields.text(value, found))
-    }
+    return tuple(group for name in fields.placed_names(node, found) if (group := group_of(name, found)))
 
 
 KEYS: Final[Table] = {
     "plan": Key("title", fields.text),
     "starts": Key("starts", measures.date),
-    "weeks": Key("weeks", raw),
+    "weeks": Key("weeks", fields.whole(1, MOST_WEEKS)),
     "unit": Key("unit", fields.one_of("unit", measures.UNITS)),
     "dose order": Key("dose_order", fields.one_of("dose order", ("sets x reps", "reps x sets"))),
     "percent of": Key(
@@ -62,16 +45,16 @@ KEYS: Final[Table] = {
     "sport": Key("sport", fields.text),
     "level": Key("level", fields.one_of("level", get_args(TrainingLevel))),
     "focus": Key("focus", _focus),
-    "sets a week": Key("sets_a_week", _texts_by_name),
+    "sets a week": Key("sets_a_week", sets_a_week),
     "follows": Key("follows", fields.text),
-    "last week": Key("last_week", _texts_by_name),
+    "last week": Key("last_week", last_week),
     "schemes": Key("schemes", raw),
     "movements": Key("own_movements", raw),
-    "training days": Later("sessions are not dealt out to days", "write `day:` in each session"),
-    "rotate": Later("sessions are not dealt out to days", "write each session with its `day:`"),
-    "lighter weeks": Later(BY_WEEK, "write the lighter week as a plan of its own"),
-    "stages": Later("stages are not built", "write a plan for the stage that is open now"),
-    "next": Key("next", fields.sentences),
+    "training days": Key("training_days", raw),
+    "rotate": Key("rotate", fields.placed_names),
+    "lighter weeks": Key("lighter_weeks", raw),
+    "stages": Key("stages", read_stages),
+    "next": Key("next", read_next),
     "missed day": Key(
         "missed_day", fields.one_of("way with a missed day", ("resume", "skip", "restart the week"))
     ),

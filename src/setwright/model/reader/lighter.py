@@ -1,0 +1,41 @@
+"""``lighter weeks``: in which weeks less is done, and how much less."""
+
+import re
+from typing import Any, Final
+
+from setwright.model.plan import Lighter
+from setwright.model.reader import by_week
+from setwright.model.reader.house import House
+from setwright.model.reader.keys import fold, pairs_of
+from setwright.reading import fields
+from setwright.reading import week_rules as rules
+from setwright.reading.nodes import Node, Scalar
+
+_SHARE: Final = re.compile(r"(\d{1,2}(?:[.,]\d+)?) ?% of the load$")
+
+
+def read_lighter(node: Node | None, house: House) -> dict[int, Lighter]:
+    """What is done less of, by week."""
+    pairs = () if node is None else pairs_of(node, house.found, "a week with what is less in it")
+    cells = by_week.keyed(pairs, house).cells
+    read = {week: _lighter(key, value, house) for week, (key, value) in cells.items()}
+    return {week: how for week, how in read.items() if how}
+
+
+def _lighter(key: Scalar, node: Node, house: House) -> Lighter | None:
+    typed = fields.word(node, house.found)
+    parts = fold(typed.text).split(" and ") if typed else ["nothing written"]
+    said: dict[str, Any] = {}
+    for part in parts:
+        share = _SHARE.match(part)
+        if share:
+            said["load_percent"] = float(share[1].replace(",", "."))
+        elif part in ("half the sets", "no training"):
+            said[part.replace(" ", "_")] = True
+    if len(said) == len(parts) and ("no_training" not in said or len(parts) == 1):
+        return Lighter(**said)
+    if typed or (isinstance(node, Scalar) and node.is_empty):
+        what = f'"{typed.text}": less of what?' if typed else "less of what?"
+        change = f"write `{key.text}: half the sets`, `80% of the load`, both with `and`, or `no training`"
+        house.found.say(rules.LIGHTER, (typed or key).place, what, change)
+    return None

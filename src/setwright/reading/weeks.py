@@ -1,0 +1,57 @@
+"""Weeks as they are typed ("week 5", "weeks 1-3 and 5") and as they are said back."""
+
+import re
+from collections.abc import Iterable
+from typing import Final
+
+from setwright.reading.retyping import plain_blanks
+
+_SPAN = r"\d{1,3}(?: ?- ?\d{1,3})?"
+_WEEKS: Final = re.compile(rf"weeks? ?({_SPAN}(?:(?:, ?| and ){_SPAN})*)$")
+_STARTS: Final = re.compile(r"weeks? ?\d")
+_DASHES: Final = str.maketrans("‐‑‒–—−_", "------ ")
+
+
+def speaks_of_weeks(typed: str) -> bool:
+    """Whether a key is meant to name weeks, readable or not."""
+    return _STARTS.match(_plain(typed)) is not None
+
+
+def weeks_in(typed: str) -> tuple[int, ...] | None:
+    """The weeks that a text names, rising, or None when it names none or a range falls.
+
+    >>> weeks_in("weeks 1-3 and 5"), weeks_in("week 3-1"), weeks_in("Monday")
+    ((1, 2, 3, 5), None, None)
+    """
+    match = _WEEKS.match(_plain(typed))
+    if match is None:
+        return None
+    named: set[int] = set()
+    for span in re.split(r",|and", match[1]):
+        first, _, last = span.partition("-")
+        run = range(int(first), int(last or first) + 1)
+        if not run:
+            return None
+        named.update(run)
+    return tuple(sorted(named))
+
+
+def say_weeks(weeks: Iterable[int]) -> str:
+    """Weeks in the words of a plan.
+
+    >>> say_weeks([1, 2, 3, 5]), say_weeks([4]), say_weeks([1, 2])
+    ('weeks 1-3 and 5', 'week 4', 'weeks 1-2')
+    """
+    runs: list[list[int]] = []
+    for week in weeks:
+        if runs and week == runs[-1][-1] + 1:
+            runs[-1].append(week)
+        else:
+            runs.append([week])
+    said = [f"{run[0]}-{run[-1]}" if len(run) > 1 else str(run[0]) for run in runs]
+    listed = f"{', '.join(said[:-1])} and {said[-1]}" if len(said) > 1 else "".join(said)
+    return f"week{'' if said == [listed] and len(runs[0]) == 1 else 's'} {listed}"
+
+
+def _plain(typed: str) -> str:
+    return " ".join(plain_blanks(typed).casefold().translate(_DASHES).split()).replace("week-", "week ")

@@ -1,0 +1,66 @@
+"""Verdicts over the weeks of a block: what is found alike in several weeks is told once, with its weeks."""
+
+import re
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import replace
+from typing import Any, Final
+
+from setwright.findings import Finding
+from setwright.model.plan import DAYS
+from setwright.reading.weeks import say_weeks
+from setwright.rules import allow_silences_nothing
+from setwright.rules.allowing import Silenced
+from setwright.rules.judging import Verdict
+
+_VARIES: Final = re.compile(rf"\d+(?:\.\d+)?|{'|'.join(DAYS)}|:.*")
+"""What may differ between weeks in a message that says the same: numbers, days, and a list at its end."""
+
+
+def told_once(verdicts: Mapping[int, Verdict]) -> dict[int, Verdict]:
+    """The verdicts by week, with findings that are alike in several weeks made one that names them.
+
+    Alike: one rule and level at one place, in words that differ only in numbers, days and lists. The finding
+    is that of the first week; what other weeks say instead follows under ``also``. An ``allow`` that is
+    answered in some week is not idle in the others.
+    """
+    answered = {allowed.place for verdict in verdicts.values() for allowed in verdict.answered}
+    needed = {
+        week: verdict._replace(findings=tuple(f for f in verdict.findings if not _idle(f, answered)))
+        for week, verdict in verdicts.items()
+    }
+    told = _merged((week, f) for week, verdict in needed.items() for f in verdict.findings)
+    silenced = _merged((week, one.finding) for week, verdict in needed.items() for one in verdict.silenced)
+    return {
+        week: verdict._replace(
+            findings=tuple(told[_alike(f)] for f in verdict.findings),
+            silenced=tuple(Silenced(silenced[_alike(f)], reason) for f, reason in verdict.silenced),
+            marks={cell: told[_alike(f)] for cell, f in verdict.marks.items()},
+        )
+        for week, verdict in needed.items()
+    }
+
+
+def _idle(finding: Finding, answered: set[Any]) -> bool:
+    return finding.rule == allow_silences_nothing.RULE.id and finding.place in answered
+
+
+def _alike(finding: Finding) -> tuple[Any, ...]:
+    return finding.rule, finding.level, finding.place, _VARIES.sub("", finding.message)
+
+
+def _merged(found: Iterable[tuple[int, Finding]]) -> dict[tuple[Any, ...], Finding]:
+    """One finding for all that are alike."""
+    together: dict[tuple[Any, ...], list[tuple[int, Finding]]] = {}
+    for week, finding in found:
+        together.setdefault(_alike(finding), []).append((week, finding))
+    return {alike: _one(same) for alike, same in together.items()}
+
+
+def _one(same: Sequence[tuple[int, Finding]]) -> Finding:
+    first = same[0][1]
+    others: dict[str, list[int]] = {}
+    for week, finding in same:
+        if finding.message != first.message and week not in others.setdefault(finding.message, []):
+            others[finding.message].append(week)
+    told = (f"{say_weeks(weeks)}: {message}" for message, weeks in others.items())
+    return replace(first, weeks=tuple(dict.fromkeys(week for week, _ in same)), also=(*first.also, *told))

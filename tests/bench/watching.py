@@ -1,0 +1,49 @@
+"""How soon after a save ``check --watch`` has printed its answer, on a 200-line week."""
+
+import os
+import select
+import statistics
+import subprocess
+import sys
+import time
+from pathlib import Path
+from tempfile import TemporaryDirectory
+
+from tests.bench.startup import long_week
+
+SAVES = 15
+LONGEST_S = 0.2
+"""Median time from a save to the last line of the answer."""
+LAST = "\n2 pieces of advice\n"
+COMMAND = "from setwright.cli import main; main()"
+
+
+def answered(out: int) -> float:
+    """When the last line of the next report had been read."""
+    text = ""
+    while not text.endswith(LAST):
+        select.select([out], [], [])
+        text += os.read(out, 65536).decode()
+    return time.perf_counter()
+
+
+def main() -> bool:
+    """Save, wait for the answer, print, and say whether it comes in time."""
+    with TemporaryDirectory() as folder:
+        plan = Path(folder) / "week.yaml"
+        plan.write_text(long_week(), encoding="utf-8")
+        command = [sys.executable, "-c", COMMAND, "check", str(plan), "--watch"]
+        with subprocess.Popen(command, stdout=subprocess.PIPE) as child:
+            assert child.stdout is not None
+            out = child.stdout.fileno()
+            answered(out)
+            times = []
+            for number in range(SAVES):
+                time.sleep(0.1 + number / 100)
+                saved = time.perf_counter()
+                plan.write_text(f"{long_week()}# save {number}\n", encoding="utf-8")
+                times.append(answered(out) - saved)
+            child.terminate()
+    low, middle, high = (1000 * one for one in statistics.quantiles(times, n=4))
+    print(f"watching: a save is answered in {middle:.0f} ms, {low:.0f} to {high:.0f} (at most 200)")
+    return middle <= 1000 * LONGEST_S
