@@ -356,3 +356,8 @@ def test_swap_proposes_for_everybody_and_for_one_and_leaves_the_file_alone(tmp_p
     plan = tmp_path / "week.yaml"
     plan.write_text(NO_CURE, encoding="utf-8")
     assert run("swap", str(plan)).exit_code == 1
+    block = run("swap", BLOCK)
+    assert block.exit_code == 0
+    assert "Winter block, week 1 of 4: no gap is open" in block.output
+    assert "Winter block, week 2 of 4" in run("swap", BLOCK, "--week", "2").output
+    assert run("swap", BLOCK, "--week", "5").exit_code == 2

@@ -2,8 +2,7 @@
 
 from setwright.report.swap import INSIDE, SHOW, swap_text
 from setwright.report.wrapping import WIDTH
-from setwright.rules import no_heavy_lift_for_part, push_without_pull, sets_over_range
-from setwright.swapping.search import Found
+from setwright.rules import line_never_followed, no_heavy_lift_for_part, push_without_pull, sets_over_range
 from tests.rules.plans import example
 from tests.swapping.plans import FLAWED, GOOD, proposed, screen
 
@@ -46,9 +45,18 @@ def test_gaps_that_no_movement_closes_are_named() -> None:
     assert "Not for a swap, see `setwright check`: sets-over-range." in screen(text)
 
 
-def test_a_search_that_stopped_says_so() -> None:
+def test_a_search_that_stopped_says_where() -> None:
     proposal = proposed(push_without_pull.BAD)
-    before = proposal.found.before
-    stopped = proposal._replace(found=Found(before, None, 1, exhausted=False))
+    found = proposal.found
+    stopped = proposal._replace(found=found._replace(best=None, tried=1, stopped_at=2))
     said = " ".join(swap_text(stopped).split())
-    assert "Tried 1 set of up to 3 changes, and stopped there: there may be a better one." in said
+    assert "Tried 1 set of changes and stopped there, with sets of 2 tried in part: one" in said
+    assert "and stopped there, with sets of 3 tried in part" in " ".join(
+        swap_text(proposal._replace(found=found._replace(stopped_at=3))).split()
+    )
+
+
+def test_a_set_that_is_proven_says_so() -> None:
+    said = " ".join(screen(line_never_followed.BAD.replace("unit: kg", "unit: kg\nfocus: [chest]")).split())
+    assert "2 changes" in said
+    assert "sets of changes: no set of fewer than 2 closes as much." in said

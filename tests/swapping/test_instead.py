@@ -2,6 +2,8 @@
 
 import pytest
 
+from setwright.checked import Checked
+from setwright.findings import Level
 from setwright.library.table import library
 from setwright.report.swap import INSIDE, SHOW
 from setwright.report.swap_for import swap_for_text
@@ -10,6 +12,7 @@ from setwright.rules.limits import nears
 from setwright.rules.means import means
 from setwright.swapping.instead import ForOne, propose_for
 from setwright.swapping.likeness import lost
+from setwright.swapping.paste import pasted
 from setwright.swapping.proposal import NotToSwap
 from tests.rules.plans import HEAD, checked
 from tests.swapping.plans import movement, screen
@@ -58,6 +61,7 @@ def test_each_line_against_a_limit_or_a_list_gets_a_movement_inside_it() -> None
     for line in one.lines:
         assert line.movement
         assert not nears(line.movement, one.athlete)
+        assert line.ask == ()
     assert one.lines[0].movement
     assert one.lines[0].movement["key"] == "high-to-low-cable-crossover"
     assert one.lines[0].lost == ("load (heavy to light)",)
@@ -103,6 +107,78 @@ def test_two_lines_of_a_session_get_two_movements() -> None:
     one = told(with_line("parallel-bar dip: 1 x 8 at 2 RIR"))
     keys = [line.movement["key"] for line in one.lines if line.movement]
     assert len(keys) == len(set(keys)) == 2
+
+
+FLOOR = f"""\
+{HEAD}squad:
+  athletes:
+    - name: Isla
+      limits:
+        - arm behind at most: 0 deg
+          until: cleared
+          set by: the club's physiotherapist
+    - name: Rory
+sessions:
+  - day: Monday
+    work:
+      - leaning parallel-bar dip: 2 x 8 at 2 RIR
+      - flat barbell bench press: 2 x 8 at 2 RIR
+      - flat dumbbell fly: 2 x 12 at 2 RIR
+  - day: Thursday
+    work:
+      - barbell floor press: 2 x 8 at 2 RIR
+      - dumbbell floor press: 2 x 8 at 2 RIR
+"""
+
+
+def broken(one: Checked) -> list[str]:
+    """The names of the lines that a check says break a limit."""
+    return [
+        seen.text.split(", ")[1].split(" takes ")[0]
+        for finding in one.findings
+        if finding.rule == "limit-broken" and finding.level is Level.error
+        for seen in finding.seen
+    ]
+
+
+def test_a_limit_on_the_arm_behind_the_body_flags_deep_presses_and_a_floor_press_is_offered() -> None:
+    one = checked(FLOOR)
+    assert broken(one) == ["leaning parallel-bar dip", "flat barbell bench press", "flat dumbbell fly"]
+    (at_the_limit,) = (f for f in one.findings if f.rule == "limit-broken" and f.level is Level.advice)
+    assert "is just reached by barbell floor press and 1 more" in at_the_limit.message
+    found = told(FLOOR)
+    offered = {line.item.name: line.movement["name"] for line in found.lines if line.movement}
+    assert offered["flat barbell bench press"] == "barbell floor press"
+    assert offered["flat dumbbell fly"] == "dumbbell floor press"
+    assert "at a limit, so ask before it is done: arm behind at most 0 deg (the club's" in swap_for_text(
+        found
+    )
+
+
+@pytest.mark.parametrize("text", [PLAN, FLOOR], ids=["20 deg and a list", "0 deg"])
+def test_with_the_lines_typed_the_check_finds_nothing_broken(text: str) -> None:
+    found = told(text)
+    after = checked(pasted(text, (line.edit for line in found.lines if line.edit)))
+    assert after.complete
+    left = [line.item.name for line in found.lines if line.movement is None]
+    assert broken(after) == left
+    assert not [f for f in after.findings if f.rule == "avoided-move" and f.level is Level.error]
+    assert [line.item.name for line in propose_for(after, "Isla").lines] == left
+
+
+def test_what_is_done_instead_is_held_against_the_limit_in_its_place() -> None:
+    line = "bench pull: 2 x 8 at 2 RIR\n        instead:\n          Isla:\n            - {}: 2 x 8 at 2 RIR"
+    inside = told(with_line(line.format("chest-supported dumbbell row")))
+    assert "bench pull" not in [one.item.name for one in inside.lines]
+    beyond = told(with_line(line.format("bench dip")))
+    (one,) = (one for one in beyond.lines if one.item.name == "bench dip")
+    assert one.edit is None
+    assert f"  | {one.typed[-1]}" in swap_for_text(beyond)
+
+
+def test_of_a_day_like_another_the_lines_are_said_and_not_placed() -> None:
+    text = PLAN + "  - day: Saturday\n    like: Monday\n"
+    assert {line.edit for line in told(text).lines} == {None}
 
 
 def test_what_sounds_like_the_list_is_not_proposed() -> None:

@@ -6,8 +6,8 @@ from typing import Final
 from setwright.findings import Level
 from setwright.report.adds_up import matrix_text
 from setwright.report.wrapping import plain, wrapped
-from setwright.swapping.changes import Change, lines
-from setwright.swapping.paste import Edit
+from setwright.swapping.changes import Change, dose_text, lines
+from setwright.swapping.paste import Edit, repeating
 from setwright.swapping.proposal import Proposal
 from setwright.swapping.search import MOST_CHANGES, Found
 from setwright.swapping.state import State, lost
@@ -46,15 +46,15 @@ def _blocks(proposal: Proposal) -> Iterator[list[str]]:
     found = proposal.found
     week, number = found.before.week, len(found.before.found)
     if not number:
-        yield [wrapped(f"{week.name}: no gap is open that a movement closes; there is nothing to change")]
+        yield [wrapped(f"{week.title}: no gap is open that a movement closes; there is nothing to change")]
         return
-    head = [wrapped(f"{week.name}: {number} open gap{'' if number == 1 else 's'}"), *_open(found.before)]
+    head = [wrapped(f"{week.title}: {number} open gap{'' if number == 1 else 's'}"), *_open(found.before)]
     yield [*head, INSIDE] if proposal.limited and found.best else head
     if found.best is None:
         yield [wrapped(_nothing(found))]
         return
     yield _what(proposal, found.best.changes)
-    yield list(typed(proposal.before.file, proposal.edits)) if proposal.edits else [BY_HAND]
+    yield list(typed(proposal.before.file, proposal.edits) if proposal.edits else _by_hand(proposal))
     yield list(_cost(proposal, found.best.state))
     if proposal.after is not None:
         yield ["Before", matrix_text(proposal.before.weeks[0], proposal.before.findings)]
@@ -68,18 +68,30 @@ def _open(state: State) -> list[str]:
 
 
 def _nothing(found: Found) -> str:
-    if not found.tried:
-        return "Nothing in this gym and inside everyone's limits closes one of them."
-    return (
-        f"No set of up to {MOST_CHANGES} changes closes one of them with this gym, inside everyone's limits "
-        f"and in the minutes written. {_tried(found)}"
-    )
+    within = "with this gym, inside everyone's limits and in the minutes written"
+    if found.stopped_at is not None:
+        return f"Nothing was found that closes one of them {within}. {_stopped(found)}"
+    return f"No {MOST_CHANGES} changes {within} close one of them. {_tried(found)}."
 
 
 def _tried(found: Found) -> str:
-    stopped = "" if found.exhausted else ", and stopped there: there may be a better one"
-    sets = f"{found.tried} set{'' if found.tried == 1 else 's'}"
-    return f"Tried {sets} of up to {MOST_CHANGES} changes{stopped}."
+    return f"Tried {found.tried} set{'' if found.tried == 1 else 's'} of changes"
+
+
+def _stopped(found: Found) -> str:
+    return (
+        f"{_tried(found)} and stopped there, with sets of {found.stopped_at} tried in part: one of them may "
+        "close more."
+    )
+
+
+def _how_sure(found: Found, changes: tuple[Change, ...]) -> str:
+    """What was tried, and what that says of smaller and of better sets."""
+    if found.stopped_at is not None:
+        return _stopped(found)
+    told = [f"no set of fewer than {len(changes)} closes as much"] if len(changes) > 1 else []
+    told += [f"none of up to {MOST_CHANGES} closes more"] if found.left else []
+    return f"{_tried(found)}{': ' if told else ''}{', '.join(told)}."
 
 
 def _what(proposal: Proposal, changes: tuple[Change, ...]) -> list[str]:
@@ -99,6 +111,29 @@ def _what(proposal: Proposal, changes: tuple[Change, ...]) -> list[str]:
     return told
 
 
+def _by_hand(proposal: Proposal) -> Iterator[str]:
+    """The dose lines for a text that can't be cut by lines, and what to mind where a day is used again."""
+    found = proposal.found
+    assert found.best is not None
+    week, at = found.before.week, {spot: (item, group) for spot, item, group in lines(found.before.week)}
+    yield BY_HAND
+    for change in found.best.changes:
+        item, group = at.get(change.spot, (None, None))
+        yield f"  | - {change.movement['name']}: {dose_text(change, item, group)}"
+    for number in sorted({change.spot.session for change in found.best.changes}):
+        session = week.sessions[number]
+        if session.reuse is not None:
+            yield wrapped(
+                f"{session.title} is like {session.reuse.like.text}: write the line under `add:` of "
+                f"{session.title}, and what it replaces under `leave out:`"
+            )
+        for other in repeating(week, session):
+            if other.reuse is not None:
+                yield wrapped(
+                    f"{other.title} shares lines with {session.title}: what is typed there changes both"
+                )
+
+
 def _cost(proposal: Proposal, after: State) -> Iterator[str]:
     before = proposal.found.before
     for session, then, now in zip(before.week.sessions, before.minutes, after.minutes, strict=True):
@@ -112,7 +147,10 @@ def _cost(proposal: Proposal, after: State) -> Iterator[str]:
             yield wrapped(f"Goes with line {edit.first}: {'; '.join(edit.gone)}")
     yield "Stays open:" if after.found else "Stays open: nothing."
     yield from _open(after)
-    yield wrapped(_tried(proposal.found))
+    if proposal.elsewhere:
+        yield wrapped(f"The lines stand in other weeks too, and there: {'; '.join(proposal.elsewhere)}.")
+    if proposal.found.best:
+        yield wrapped(_how_sure(proposal.found, proposal.found.best.changes))
 
 
 def _not_ours(proposal: Proposal) -> list[str]:

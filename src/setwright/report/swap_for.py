@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from setwright.report.swap import BY_HAND, INSIDE, SHOW, typed
-from setwright.report.wrapping import wrapped
+from setwright.report.wrapping import plain, wrapped
 from setwright.swapping.instead import ForOne, Instead
 
 
@@ -42,8 +42,11 @@ def _line(one: ForOne, line: Instead) -> Iterator[str]:
         )
         return
     yield wrapped(f"instead: {line.movement['name']}", "  ", "    ")
+    if line.ask:
+        yield wrapped(f"at a limit, so ask before it is done: {'; '.join(line.ask)}", "  ", "    ")
     yield wrapped(f"lost: {', '.join(line.lost) or 'nothing'}", "  ", "    ")
     if line.edit is None:
         yield BY_HAND
+        yield from (f"  | {plain(one)}" for one in line.typed)
     else:
         yield from typed(one.before.file, (line.edit,))

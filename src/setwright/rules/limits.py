@@ -59,9 +59,13 @@ def hold(limit: Limit, movement: Movement, *, tolerance_deg: float = TOLERANCE_D
     return Held(answer, extreme["max"])
 
 
-def nears(movement: Movement, athlete: Athlete) -> bool:
-    """Whether the movement breaks a limit of the athlete, comes near it, or can't be held against it."""
-    return any(hold(limit, movement).answer != "inside" for limit in athlete.limits)
+def nears(movement: Movement, athlete: Athlete, *, touching: bool = False) -> bool:
+    """Whether the movement breaks a limit of the athlete, comes near it, or can't be held against it.
+
+    ``touching`` True: one that is just at a limit is taken as inside it.
+    """
+    inside = ("inside", "at the limit") if touching else ("inside",)
+    return any(hold(limit, movement).answer not in inside for limit in athlete.limits)
 
 
 def avoids(athlete: Athlete) -> tuple[str, ...]:

@@ -30,14 +30,18 @@ class Means:
         """Every movement that this gym has and that nears no limit of anyone who trains."""
         return self.within(training(self.week))
 
-    def within(self, athletes: Iterable[Athlete]) -> tuple[Movement, ...]:
-        """What this gym has that nears no limit of some athletes and that none of them is to avoid."""
+    def within(self, athletes: Iterable[Athlete], *, touching: bool = False) -> tuple[Movement, ...]:
+        """What this gym has that nears no limit of some athletes and that none of them is to avoid.
+
+        ``touching`` True: what is just at a limit too.
+        """
         athletes = tuple(athletes)
         avoided = {self.table.find(name).key for athlete in athletes for name in avoids(athlete)}
         return tuple(
             movement
             for movement in self.in_the_gym
-            if movement["key"] not in avoided and not any(nears(movement, athlete) for athlete in athletes)
+            if movement["key"] not in avoided
+            and not any(nears(movement, athlete, touching=touching) for athlete in athletes)
         )
 
     @cached_property
@@ -59,12 +63,15 @@ class Means:
 
     def load_class(self, movement: Movement) -> str:
         """The class of a movement here: with light dumbbells a dumbbell press is no more than moderate."""
-        light_dumbbells = (
-            self.week.gym is not None
-            and "dumbbell" in movement["implement"]
-            and not any(_heaviest_kg(stock) >= HEAVY_DUMBBELL_KG for stock in self.week.gym.dumbbells)
+        light = self._light_dumbbells and "dumbbell" in movement["implement"]
+        return min(str(movement["class"]), "moderate" if light else "heavy", key=CLASSES.index)
+
+    @cached_property
+    def _light_dumbbells(self) -> bool:
+        gym = self.week.gym
+        return gym is not None and not any(
+            _heaviest_kg(stock) >= HEAVY_DUMBBELL_KG for stock in gym.dumbbells
         )
-        return min(str(movement["class"]), "moderate" if light_dumbbells else "heavy", key=CLASSES.index)
 
     def is_heavy(self, movement: Movement) -> bool:
         """Whether the movement is of the hardest class of this gym or above it."""

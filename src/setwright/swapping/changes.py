@@ -19,7 +19,7 @@ FIRST_COLUMN: Final = 10_000
 IN_REPETITIONS: Final = frozenset({"each rep once", "per side"})
 """How the library counts what may be proposed: other counts leave open what a repetition is (choice)."""
 
-Kind = Literal["pair", "add", "replace"]
+Kind = Literal["pair", "add", "replace", "beside"]
 
 
 class Spot(NamedTuple):
@@ -33,7 +33,8 @@ class Spot(NamedTuple):
 class Change(NamedTuple):
     """One change. ``spot``: the line paired or replaced; an added movement goes in before that entry.
 
-    ``load_class``: the movement's class in this gym, on which its dose depends.
+    "beside" is "replace" with the line left where it is (``only_added``). ``load_class``: the movement's
+    class in this gym, on which its dose depends.
     """
 
     kind: Kind
@@ -58,7 +59,7 @@ def dose_text(change: Change, item: Item | None = None, group: Group | None = No
 
     ``item`` and ``group`` stand at the change's spot; in a group with rounds a member says one round.
     """
-    old = item.dose if item and change.kind == "replace" else None
+    old = item.dose if item and change.kind != "pair" else None
     return dose_of(change.movement, change.load_class, old, one_round=_one_round(group))
 
 
@@ -82,6 +83,13 @@ def changed(week: Week, changes: tuple[Change, ...]) -> Week:
         if here:
             sessions[number] = _session(session, number, dict(here))
     return week.model_copy(update={"sessions": tuple(sessions)})
+
+
+def only_added(week: Week, changes: tuple[Change, ...]) -> Week:
+    """The week with all changes made, and every line that one replaces done as well."""
+    return changed(
+        week, tuple(one._replace(kind="beside") if one.kind == "replace" else one for one in changes)
+    )
 
 
 def _session(session: Session, number: int, here: Mapping[int, Change]) -> Session:
@@ -111,7 +119,7 @@ def _with(item: Item, group: Group | None, told: tuple[int, Change] | None) -> t
     if told is None:
         return (item,)
     new = _item(told[1], told[0], item.place, item, group)
-    return (item, new) if told[1].kind == "pair" else (new,)
+    return (new,) if told[1].kind == "replace" else (item, new)
 
 
 def _entry(item: Item, told: tuple[int, Change] | None) -> Item | Group:

@@ -12,11 +12,11 @@ from setwright.places import Place
 from setwright.reading.nearest import nearest
 from setwright.rules.avoided_move import listed
 from setwright.rules.limit_broken import limit_words, met
-from setwright.rules.limits import avoids, sounds_like
+from setwright.rules.limits import avoids, hold, sounds_like
 from setwright.rules.means import Means, means
 from setwright.swapping.changes import dosable, dose_of, lines
-from setwright.swapping.likeness import like, lost
-from setwright.swapping.paste import Edit, block_at, repeated
+from setwright.swapping.likeness import like, loses_the_line, lost
+from setwright.swapping.paste import Edit, block_at, repeating
 from setwright.swapping.proposal import NotToSwap, readable, signed
 
 _PLAIN_NAME: Final = re.compile(r"\w[\w .'-]*")
@@ -27,8 +27,9 @@ class Instead(NamedTuple):
     """A line that an athlete can't do as written, and what they do instead.
 
     ``why``: the limits it breaks and the names on the list, in words. ``movement`` None: nothing at hand is
-    of its line or kind. ``lost``: what the line does and the movement does not, in words. ``edit``: the
-    lines to type, None where the text can't be cut by lines.
+    of its line or kind. ``lost``: what the line does and the movement does not, in words. ``typed``: what
+    stands under the line then. ``edit``: the same in its place, None where the text can't be cut by lines.
+    ``ask``: the limits that the movement is just at, with whoever set them.
     """
 
     session: Session
@@ -36,7 +37,9 @@ class Instead(NamedTuple):
     why: tuple[str, ...]
     movement: Movement | None
     lost: tuple[str, ...]
+    typed: tuple[str, ...]
     edit: Edit | None
+    ask: tuple[str, ...] = ()
 
 
 class ForOne(NamedTuple):
@@ -57,15 +60,17 @@ class _Against(NamedTuple):
     sure: bool
 
 
-def propose_for(checked: Checked, name: str) -> ForOne:
+def propose_for(checked: Checked, name: str, number: int = 1) -> ForOne:
     """For each line of an athlete that breaks a limit or is on their list, the nearest movement inside it.
 
-    Nothing near a limit of the athlete is proposed, nothing that sounds like what they avoid, and nothing
-    that the session holds already.
+    Lines are those that the athlete does in week ``number``; what they do instead of a line is held against
+    the limits in its place. Nothing beyond a limit of the athlete is proposed, nothing that sounds like what
+    they avoid, and nothing that the session holds already.
 
     Raises: NotToSwap where a line could not be read, the squad has no such athlete, the athlete is out, or
     a limit of theirs does not say who set it.
     """
+    checked = checked.only(number) if checked.weeks else checked
     week, table = readable(checked)
     athlete = _named(week, name)
     signed(athlete)
@@ -115,16 +120,25 @@ def _list(week: Week, at_hand: Means, athlete: Athlete) -> Iterator[_Against]:
 
 
 def _nearest(at_hand: Means, athlete: Athlete, item: Item, taken: set[str | None]) -> Movement | None:
-    """The movement most like a line that the athlete may do, that can be dosed, and that is not taken yet."""
+    """The movement most like a line that the athlete may do, that can be dosed, and that is not taken yet.
+
+    One that is just at a limit comes after those inside, unless it alone keeps the line of pull.
+    """
     assert item.key is not None
+    old = at_hand.table.movement(item.key)
+    inside = {new["key"] for new in at_hand.within((athlete,))}
     free = (
         new
-        for new in at_hand.within((athlete,))
+        for new in at_hand.within((athlete,), touching=True)
         if new["key"] not in taken
         and dosable(new)
         and not any(sounds_like(name, str(new["name"])) for name in avoids(athlete))
     )
-    return next(iter(like(at_hand.table.movement(item.key), free, at_hand)), None)
+    return min(
+        like(old, free, at_hand),
+        key=lambda new: (loses_the_line(old, new), new["key"] not in inside),
+        default=None,
+    )
 
 
 def _instead(
@@ -133,26 +147,49 @@ def _instead(
     session, item = against[0].session, against[0].item
     why = tuple(dict.fromkeys(one.why for one in against))
     if new is None or item.key is None:
-        return Instead(session, item, why, None, (), None)
-    old = at_hand.table.movement(item.key)
+        return Instead(session, item, why, None, (), (), None)
+    new_lines = tuple(_lines(athlete, item, new, at_hand))
+    return Instead(
+        session=session,
+        item=item,
+        why=why,
+        movement=new,
+        lost=lost(at_hand.table.movement(item.key), new, at_hand),
+        typed=new_lines,
+        edit=_edit(checked, at_hand.week, session, item, new_lines),
+        ask=tuple(
+            f"{limit_words(limit)} ({limit.set_by})"
+            for limit in athlete.limits
+            if hold(limit, new).answer != "inside"
+        ),
+    )
+
+
+def _edit(
+    checked: Checked, week: Week, session: Session, item: Item, new_lines: tuple[str, ...]
+) -> Edit | None:
     block = block_at(item.place.line, checked.sources[checked.file])
-    if block is None or repeated(at_hand.week, session) or any(map(_HAS_INSTEAD.match, block.body)):
-        edit = None
-    else:
-        edit = block.below(*_lines(block.indent + "  ", athlete, item, new, at_hand))
-    return Instead(session, item, why, new, lost(old, new, at_hand), edit)
+    if block is None or not _own_place(week, session, item) or any(map(_HAS_INSTEAD.match, block.body)):
+        return None
+    return block.below(*(f"{block.indent}  {line}" for line in new_lines))
 
 
-def _lines(indent: str, athlete: Athlete, item: Item, new: Movement, at_hand: Means) -> Iterator[str]:
+def _own_place(week: Week, session: Session, item: Item) -> bool:
+    """Whether a line is one of the session's own, and neither another day's nor done instead of one."""
+    written = any(one is item for one in (*session.warm_up, *session.items()))
+    return written and session.reuse is None and not any(repeating(week, session))
+
+
+def _lines(athlete: Athlete, item: Item, new: Movement, at_hand: Means) -> Iterator[str]:
     """``instead:`` and what stands under it: the movement alone where it can take the line's dose."""
     who = athlete.name if _PLAIN_NAME.fullmatch(athlete.name) else f'"{athlete.name}"'
-    yield f"{indent}instead:"
+    yield "instead:"
     if _takes_the_dose(at_hand.table.movement(str(item.key)), new, item):
-        yield f"{indent}  {who}: {new['name']}"
+        yield f"  {who}: {new['name']}"
         return
     rounds = any(group and group.rounds for _, one, group in lines(at_hand.week) if one is item)
-    yield f"{indent}  {who}:"
-    yield f"{indent}    - {new['name']}: {dose_of(new, at_hand.load_class(new), item.dose, one_round=rounds)}"
+    yield f"  {who}:"
+    yield f"    - {new['name']}: {dose_of(new, at_hand.load_class(new), item.dose, one_round=rounds)}"
 
 
 def _takes_the_dose(old: Movement, new: Movement, item: Item) -> bool:

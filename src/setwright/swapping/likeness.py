@@ -13,11 +13,11 @@ def like(old: Movement, movements: Iterable[Movement], means: Means) -> list[Mov
     The line of pull counts most; a crossing move finishes a lift and does not replace it, so it comes after
     what does not cross; then lengths and load, then the pattern, then neighbours, then the heavier.
     """
-    served, neighbours = set(old.get("serves", ())), (*old["easier"], *old["harder"])
+    neighbours = (*old["easier"], *old["harder"])
 
     def rank(new: Movement) -> tuple[bool, bool, int, bool, bool, int]:
         return (
-            bool(served) and served.isdisjoint(new.get("serves", ())),
+            loses_the_line(old, new),
             bool(new.get("crossing")) != bool(old.get("crossing")),
             len(lost(old, new, means)),
             new["pattern"] != old["pattern"],
@@ -29,9 +29,14 @@ def like(old: Movement, movements: Iterable[Movement], means: Means) -> list[Mov
         new
         for new in movements
         if new["key"] != old["key"]
-        and (new["pattern"] == old["pattern"] or not served.isdisjoint(new.get("serves", ())))
+        and (new["pattern"] == old["pattern"] or {*old.get("serves", ())} & {*new.get("serves", ())})
     ]
     return sorted(near, key=rank)
+
+
+def loses_the_line(old: Movement, new: Movement) -> bool:
+    """Whether a movement follows lines of the chest and another none of them."""
+    return bool(old.get("serves")) and not {*old["serves"]} & {*new.get("serves", ())}
 
 
 def lost(old: Movement, new: Movement, means: Means) -> tuple[str, ...]:

@@ -12,7 +12,7 @@ from setwright.swapping.changes import Change, Spot, dose_text, lines, rest_of
 _REST_IN_LINE: Final = re.compile(r",\s*rest\s+(?P<rest>[^,]+?)(?=\s*(?:,|$))")
 _REST_BELOW: Final = re.compile(r"\s*rest\s*:\s*(?P<rest>[^#]+?)\s*(?:#.*)?$")
 _HOLDS_A_DOSE: Final = re.compile(r"\s*(?:-\s|do\s*:)")
-_KEPT: Final = re.compile(r"\s*(?:priority|for|not for)\s*:")
+_KEPT: Final = re.compile(r"\s*(?:priority|for|not for|only in)\s*:")
 _REMARK: Final = re.compile(r"\s*(#.*)?$")
 
 
@@ -84,18 +84,19 @@ def block_at(first: int, source: Source) -> Block | None:
     return Block(first, tuple(written[first - 1 : last]))
 
 
-def repeated(week: Week, session: Session) -> bool:
-    """Whether another day repeats lines of this one, so that a change of the text would change both."""
+def repeating(week: Week, session: Session) -> Iterator[Session]:
+    """The other days that have lines of this one, so that a change of the text would change them too."""
     places = {item.place for item in session.items()}
-    others = (one for one in week.sessions if one is not session)
-    return any(item.place in places for other in others for item in other.items())
+    for other in week.sessions:
+        if other is not session and any(item.place in places for item in other.items()):
+            yield other
 
 
 def _edit(
     week: Week, change: Change, at: dict[Spot, tuple[Item, Group | None]], source: Source
 ) -> Edit | None:
     session = week.sessions[change.spot.session]
-    if not session.work or repeated(week, session):
+    if not session.work or session.reuse or any(repeating(week, session)):
         return None
     if change.kind == "add":
         before = max(change.spot.entry - 1, 0)

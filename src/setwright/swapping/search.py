@@ -1,18 +1,21 @@
 """The smallest set of changes that closes the open gaps: one, two, three at a time, each really judged."""
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from typing import Final, NamedTuple
 
+from setwright.coverage.clock import session_minutes
 from setwright.model.plan import Week
-from setwright.swapping.candidates import changes
-from setwright.swapping.changes import Change, changed
+from setwright.swapping.candidates import Candidates
+from setwright.swapping.changes import Change, Spot, changed, only_added
 from setwright.swapping.state import Judge, Key, State, lost
 
 MOST_CHANGES: Final = 3
 """Changes that are tried together (choice: more is another plan)."""
-MOST_TRIED: Final = 2000
-"""Sets of changes that are judged before the search stops (choice: a few seconds)."""
+MOST_TRIED: Final = 1500
+"""Sets of changes that are judged before the search stops (choice: two or three seconds)."""
+MORE_FOR_LESS: Final = 200
+"""Further sets of two or three that are judged, once no smaller one is possible, for less cost (choice)."""
 A_MINUTE: Final = 0.5
 """Minutes over those written that a session still holds (choice: half a minute is rounding)."""
 
@@ -21,27 +24,29 @@ _KINDS: Final = {"pair": 0, "add": 1, "replace": 2}
 
 
 class Tried(NamedTuple):
-    """A set of changes and the week with them; ``usual``: how many are what a finding proposes."""
+    """A set of changes and the week with them.
+
+    ``usual``: how many are what a finding proposes. ``left``: the gaps that stay open or that are only gone
+    because work was left out.
+    """
 
     changes: tuple[Change, ...]
     state: State
-    usual: int = 0
-
-    def closed(self, before: State) -> Counter[Key]:
-        """The gaps that it closes."""
-        return before.gaps - self.state.gaps
+    usual: int
+    left: Counter[Key]
 
 
 class Found(NamedTuple):
     """The outcome of a search. ``best`` None: no set of changes closes a gap and opens none.
 
-    ``tried``: sets of changes judged; ``exhausted`` False when the search stopped at MOST_TRIED.
+    ``tried``: sets of changes judged. ``stopped_at``: how many changes a set had when the search stopped
+    with its budget spent, so that sets of that many were tried in part; None when no other could be better.
     """
 
     before: State
     best: Tried | None
     tried: int
-    exhausted: bool
+    stopped_at: int | None = None
 
     @property
     def left(self) -> Counter[Key]:
@@ -50,80 +55,186 @@ class Found(NamedTuple):
 
 
 def search(week: Week, judge: Judge, *, most: int = MOST_CHANGES, budget: int = MOST_TRIED) -> Found:
-    """The best set of at most ``most`` changes: it closes most gaps, is the smallest, and costs least.
+    """The set of at most ``most`` changes that leaves the fewest gaps open, and of those the smallest.
 
-    Of single changes all that ``candidates`` lists are tried. Sets of two and three grow from those, one
-    change at a time: each has to close a gap that is open by then, or to add to a muscle with too few sets;
-    a gap that a change opens may be closed by the next. Of sets that change the same sessions and leave the
-    same open, only the best by rank grows on. A set that opens a gap in the end, runs over the minutes
-    written, or opens what no movement closes, is dropped. With the budget spent, the best so far is taken.
+    What counts as a set: its changes can be made one after another so that each closes a gap that is open by
+    then, by what is done (``Candidates``), or adds to a muscle with too few sets; every session holds its
+    work in the minutes written after each; and in the end no gap is open that was not.
+
+    Of these sets all are looked at, first one change, then two, then three at a time. Left out is only what
+    can't leave fewer gaps than the best so far: one change closes no more gaps of a week than its movement is
+    able to, so with r changes to go a set that has n gaps open ends with n less r times the most that any is
+    able to. Minutes are known without judging, as each entry of a session takes its own. Only of single
+    changes are all judged that close as much; among sets of two and three the one that costs least is that
+    of MORE_FOR_LESS tried once no smaller one is possible. With the budget spent the best so far is taken.
     """
-    before = judge(week)
-    trials = _Trials(before, judge, budget)
-    best: Tried | None = None
-    grown = [Tried((), before)] if before.gaps else []
-    for _ in range(most):
-        tried = [one for parent in grown for one in _next(parent, trials)]
-        inside = [one for one in tried if _inside(before, one.state)]
-        best = _best(before, [*filter(None, [best]), *inside])
-        if trials.spent or (best and not best.state.gaps):
-            break
-        grown = list(_one_for_many(before, inside))
-    return Found(before, best, trials.count, not trials.spent)
-
-
-def _next(parent: Tried, trials: "_Trials") -> Iterator[Tried]:
-    """A set of changes with one more that helps where it leaves off."""
-    for change in changes(trials.before, parent.state, trials.means):
-        parts = (*parent.changes, change)
-        if trials.spent:
-            return
-        if trials.new(parts):
-            usual = parent.usual + (change.movement["key"] in parent.state.proposed)
-            one = Tried(parts, trials(parts), usual)
-            if _helps(parent.state, one.state):
-                yield one
+    trials = _Trials(judge(week), judge, most, budget)
+    size = 0
+    while size < most and not trials.spent and not trials.least:
+        size += 1
+        trials.all_of(size)
+    stopped_at = size if trials.spent and not trials.least else None
+    return Found(trials.before, trials.best, trials.count, stopped_at)
 
 
 class _Trials:
-    """Judges sets of changes, none twice, and counts them."""
+    """Judges sets of changes, none twice, and keeps the best."""
 
-    def __init__(self, before: State, judge: Judge, budget: int) -> None:
-        self.before, self.means = before, judge.means
+    def __init__(self, before: State, judge: Judge, most: int, budget: int) -> None:
+        self.before = before
+        self.best: Tried | None = None
+        self.candidates = Candidates(before, judge.means)
+        self._never = self.candidates.never(before, most)
         self._judge, self._budget = judge, budget
-        self._seen: set[frozenset[object]] = set()
-
-    def new(self, parts: tuple[Change, ...]) -> bool:
-        """Whether the changes go together, each at a spot of its own, and were not tried before."""
-        spots = {(part.kind == "add" and part.movement["key"], part.spot) for part in parts}
-        added = {(part.spot.session, part.movement["key"]) for part in parts}
-        return len(spots) == len(added) == len(parts) and _named(parts) not in self._seen
-
-    def __call__(self, parts: tuple[Change, ...]) -> State:
-        self._seen.add(_named(parts))
-        return self._judge(changed(self.before.week, parts))
+        self._states: dict[frozenset[object], State] = {}
+        self._minutes: dict[object, float] = {}
+        self._settled_at: int | None = None
 
     @property
     def count(self) -> int:
         """Sets of changes judged."""
-        return len(self._seen)
+        return len(self._states)
 
     @property
     def spent(self) -> bool:
-        """Whether no more are to be judged."""
+        """Whether the budget is spent."""
         return self.count >= self._budget
+
+    @property
+    def wanted(self) -> int:
+        """The most gaps that a set may leave open to be better than the best so far."""
+        return (self.best.left if self.best else self.before.gaps).total() - 1
+
+    def all_of(self, size: int) -> None:
+        """Looks at every set of that many changes that may close more than the best so far."""
+        root = Tried((), self.before, 0, self.before.gaps)
+        grown: set[frozenset[object]] = set()
+        for one in self._grow(root, size, grown):
+            if _closes(self.before, one):
+                self.best = min(filter(None, (self.best, one)), key=self._rank)
+                if size > 1 and self._settled_at is None and self.least:
+                    self._settled_at = self.count
+
+    @property
+    def least(self) -> bool:
+        """Whether nothing stays open but what no changes close."""
+        return self.wanted < self._never
+
+    @property
+    def _done(self) -> bool:
+        enough = self._settled_at is not None and self.count >= self._settled_at + MORE_FOR_LESS
+        return self.spent or enough
+
+    def _grow(self, parent: Tried, more: int, grown: set[frozenset[object]]) -> Iterator[Tried]:
+        """The sets that have ``more`` changes than a smaller one."""
+        children = self._with_one_more(parent, more)
+        if more == 1:
+            yield from children
+            return
+        helpful = [one for one in children if _helps(parent.state, one.state)]
+        for one in sorted(helpful, key=self._rank):
+            if self._done:
+                return
+            if _named(one.changes) not in grown:
+                grown.add(_named(one.changes))
+                yield from self._grow(one, more - 1, grown)
+
+    def _with_one_more(self, parent: Tried, more: int) -> Iterator[Tried]:
+        """A smaller set with each change that may still lead to what is wanted, where the minutes hold it."""
+        wanted = self.wanted + bool(self.best and self.least)
+        if self.candidates.never(parent.state, more) > wanted:
+            return
+        later = (more - 1) * self.candidates.most(parent.state)
+        least = parent.state.gaps.total() - wanted - later
+        for change in self.candidates.listed(parent.state, least, more - 1):
+            if self._done:
+                return
+            parts = (*parent.changes, change)
+            if _fit(parts) and self._hold(parts):
+                state = self._state(parts)
+                if not state.others - self.before.others and self._inside(state):
+                    usual = parent.usual + (change.movement["key"] in parent.state.proposed)
+                    yield Tried(parts, state, usual, self._left(parts, state))
+
+    def _state(self, parts: tuple[Change, ...]) -> State:
+        name = _named(parts)
+        if name not in self._states:
+            self._states[name] = self._judge(changed(self.before.week, parts))
+        return self._states[name]
+
+    def _left(self, parts: tuple[Change, ...], state: State) -> Counter[Key]:
+        """The gaps open, and those that are closed by nothing but the work that a replacement leaves out."""
+        closed = self.before.gaps - state.gaps
+        if not closed or all(change.kind != "replace" for change in parts):
+            return state.gaps
+        kept = self._judge(only_added(self.before.week, parts)).gaps
+        about_lines = {one.rule.id for one in self.before.found if one.rule.looks_at == "item"}
+        gone = Counter({key: number for key, number in kept.items() if key.rule not in about_lines})
+        return state.gaps | (gone & self.before.gaps)
+
+    def _hold(self, parts: tuple[Change, ...]) -> bool:
+        """Whether the sessions hold their work, by what each change adds; True where that is not known."""
+        entries = [(part.spot.session, part.spot.entry) for part in parts if part.kind != "add"]
+        if len({*entries}) < len(entries):
+            return True
+        added = [0.0] * len(self.before.minutes)
+        for part in parts:
+            added[part.spot.session] += self._takes(part)
+        return self._held(then + more for then, more in zip(self.before.minutes, added, strict=True))
+
+    def _takes(self, change: Change) -> float:
+        """Minutes that a change adds to its session."""
+        name, at = _name(change), change.spot.session
+        if name not in self._minutes:
+            session = changed(self.before.week, (change,)).sessions[at]
+            self._minutes[name] = session_minutes(session) - self.before.minutes[at]
+        return self._minutes[name]
+
+    def _inside(self, state: State) -> bool:
+        return self._held(state.minutes)
+
+    def _held(self, minutes: Iterable[float]) -> bool:
+        return all(
+            session.minutes is None or now <= max(session.minutes + A_MINUTE, then)
+            for session, then, now in zip(
+                self.before.week.sessions, self.before.minutes, minutes, strict=True
+            )
+        )
+
+    def _rank(self, one: Tried) -> tuple[float, ...]:
+        """The better comes first: fewer gaps open, fewer changes, less lost, less advice, the usual cure."""
+        after, before = one.state, self.before
+        return (
+            one.left.total(),
+            len(one.changes),
+            len(lost(before.coverage, after.coverage)),
+            after.advice.total(),
+            -one.usual,
+            sum(_KINDS[change.kind] for change in one.changes),
+            round(sum(after.minutes) - sum(before.minutes)),
+        )
+
+
+def _fit(parts: tuple[Change, ...]) -> bool:
+    """Whether changes go together, each at a spot of its own and no movement twice in a session."""
+    spots: set[tuple[str | None, Spot]] = {
+        (part.movement["key"] if part.kind == "add" else None, part.spot) for part in parts
+    }
+    added = {(part.spot.session, part.movement["key"]) for part in parts}
+    return len(spots) == len(added) == len(parts)
 
 
 def _named(parts: tuple[Change, ...]) -> frozenset[object]:
-    return frozenset((part.kind, part.spot, part.movement["key"]) for part in parts)
+    return frozenset(map(_name, parts))
 
 
-def _inside(before: State, after: State) -> bool:
-    """Whether every session holds its work in the minutes written, and nothing is opened for good."""
-    return not after.others - before.others and all(
-        session.minutes is None or now <= max(session.minutes + A_MINUTE, then)
-        for session, then, now in zip(before.week.sessions, before.minutes, after.minutes, strict=True)
-    )
+def _name(change: Change) -> object:
+    return change.kind, change.spot, change.movement["key"]
+
+
+def _closes(before: State, one: Tried) -> bool:
+    """Whether a set closes a gap and opens none."""
+    return bool(before.gaps - one.left) and not one.state.gaps - before.gaps
 
 
 def _helps(before: State, after: State) -> bool:
@@ -133,39 +244,4 @@ def _helps(before: State, after: State) -> bool:
     old, new = before.coverage.muscles, after.coverage.muscles
     return any(
         group in new and (group not in old or new[group].high > old[group].high) for group in before.short
-    )
-
-
-def _one_for_many(before: State, tried: list[Tried]) -> Iterator[Tried]:
-    """Of sets that change the same sessions and leave the same open, the first by rank; best first."""
-    seen: set[object] = set()
-    for one in sorted(tried, key=lambda each: _rank(before, each)):
-        muscles = one.state.coverage.muscles
-        outcome = (
-            tuple(sorted(change.spot.session for change in one.changes)),
-            frozenset(one.state.gaps.items()),
-            tuple(str(muscles.get(group)) for group in sorted(before.short)),
-        )  # fmt: skip
-        if outcome not in seen:
-            seen.add(outcome)
-            yield one
-
-
-def _best(before: State, tried: list[Tried]) -> Tried | None:
-    """The first by rank of those that close a gap and open none."""
-    closing = [one for one in tried if one.closed(before) and not one.state.gaps - before.gaps]
-    return min(closing, key=lambda one: _rank(before, one), default=None)
-
-
-def _rank(before: State, one: Tried) -> tuple[float, ...]:
-    """The better comes first: fewer gaps open, fewer changes, less lost, less advice, what check proposes."""
-    after = one.state
-    return (
-        after.gaps.total(),
-        len(one.changes),
-        len(lost(before.coverage, after.coverage)),
-        after.advice.total(),
-        -one.usual,
-        sum(_KINDS[change.kind] for change in one.changes),
-        round(sum(after.minutes) - sum(before.minutes)),
     )

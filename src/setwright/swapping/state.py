@@ -1,42 +1,46 @@
 """What the rules say of a week, as counts that can be compared before and after a change."""
 
 from collections import Counter
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from typing import Final, NamedTuple
 
-from setwright.coverage import Coverage, cover
+from setwright.coverage import Coverage, SessionCover
+from setwright.coverage.cover import added_up, cover_session, in_turn
 from setwright.findings import Level
 from setwright.library.table import Library
-from setwright.model.plan import Week
+from setwright.model.plan import Session, Week
 from setwright.rules import RULES
 from setwright.rules.aims import aim_in_force
 from setwright.rules.judging import standing
 from setwright.rules.means import Means
+from setwright.rules.ranges import sets_of
 from setwright.rules.rule import Case
 from setwright.rules.sets_under_range import too_few
 from setwright.rules.spoken import Spoken
 
-ABOUT_PEOPLE: Final = frozenset({
+NOT_ASKED: Final = frozenset({
     "limit-broken", "avoided-move", "modified-but-nothing-changed", "name-in-a-public-title",
+    "below-the-empty-bar", "load-not-loadable",
 })  # fmt: skip
-"""Rules about one person's lines: what is proposed for everybody stays inside every limit anyway."""
+"""Rules about one person's lines and about typed loads: what is proposed has no load and nears no limit."""
 
 NEVER_CLOSED: Final = frozenset({"sets-over-range", "half-a-pair", "one-side-only"})
 """Rules whose faults no movement is to close, a dose too high or a slip of typing; nor may one open them."""
 
 
 class Key(NamedTuple):
-    """What makes two faults alike: the rule and the parts of the chest it speaks of."""
+    """What makes two faults alike: the rule, and the session or the parts of the chest it speaks of."""
 
     rule: str
-    parts: frozenset[str]
+    about: frozenset[str]
 
 
 class State(NamedTuple):
     """A week judged. ``gaps``, ``others`` and ``advice`` count faults; ``found`` are the gaps themselves.
 
     ``others``: gaps that no movement is to close, such as too many sets. ``short``: the muscle groups with
-    too few sets. ``minutes`` a session, in the order of the plan.
+    too few sets, where that is a gap, and how many are missing. ``minutes`` a session, in the order of the
+    plan.
     """
 
     week: Week
@@ -45,7 +49,7 @@ class State(NamedTuple):
     gaps: Counter[Key]
     others: Counter[Key]
     advice: Counter[Key]
-    short: frozenset[str]
+    short: Mapping[str, float]
     minutes: tuple[float, ...]
 
     @property
@@ -61,11 +65,12 @@ class Judge:
     def __init__(self, means: Means, table: Library) -> None:
         self.means = means
         self._table = table
-        self._rules = tuple(rule for rule in RULES if rule.id not in ABOUT_PEOPLE)
+        self._rules = tuple(rule for rule in RULES if rule.id not in NOT_ASKED)
+        self._covered: dict[tuple[int, int], SessionCover] = {}
 
     def __call__(self, week: Week) -> State:
         """The state of a week; what ``allow`` silences is no fault."""
-        coverage = cover(week, self._table)
+        coverage = added_up(week, tuple(self._cover(session, day) for day, session in in_turn(week)))
         aim = aim_in_force(week, coverage)
         case = Case(coverage, aim, self.means)
         standing_now = standing(case, self._rules)
@@ -79,16 +84,28 @@ class Judge:
             gaps=_counted(found),
             others=_counted(one for one in gaps if one.rule.id in NEVER_CLOSED),
             advice=_counted(one for one in standing_now if one.level < Level.gap),
-            short=frozenset(too_few(case) if any(one.rule.id == "sets-under-range" for one in found) else ()),
+            short=_missing(case) if any(one.rule.id == "sets-under-range" for one in found) else {},
             minutes=tuple(minutes[id(session)] for session in week.sessions),
         )
+
+    def _cover(self, session: Session, day: int) -> SessionCover:
+        """A session covered; one that no change has touched is the same object, and covered once."""
+        at = id(session), day
+        if at not in self._covered:
+            self._covered[at] = cover_session(session, day, self._table)
+        return self._covered[at]
+
+
+def _missing(case: Case) -> dict[str, float]:
+    return {group: bound.sets - sets_of(case.coverage, group).high for group, bound in too_few(case).items()}
 
 
 def _counted(found: Iterable[Spoken]) -> Counter[Key]:
     """Faults by key; of a rule about lines each line counts, so that mending one of two is seen."""
     faults: Counter[Key] = Counter()
     for one in found:
-        key = Key(one.rule.id, frozenset(one.fault.parts))
+        session = one.rule.looks_at == "session"
+        key = Key(one.rule.id, frozenset({one.fault.where} if session else one.fault.parts))
         faults[key] += len(one.fault.seen) if one.rule.looks_at == "item" else 1
     return faults
 
