@@ -80,6 +80,7 @@ def test_the_session_fits_its_minutes_and_has_no_error_and_no_gap() -> None:
         "line-never-followed",
         "heavy-line-not-finished",
         "no-heavy-lift-for-part",
+        "bottom-lines-hold-all-the-pulls",
     }
     assert re.search(r"1 session, \d\d of 50 minutes, 2 people", screen(one, colour=False))
     assert one.coverage is not None

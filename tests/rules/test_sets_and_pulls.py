@@ -6,7 +6,7 @@ from setwright.findings import Level
 from setwright.model.plan import Week
 from setwright.model.weekly import WeeklySets
 from setwright.places import Place
-from setwright.rules.ranges import asked_for, least_pull_to_push
+from setwright.rules.ranges import asked_for, pull_to_push
 from tests.rules.plans import HEAD, checked, of, rules_in, week
 
 PUSH = "push-up: {} x 10 at 2 RIR"
@@ -48,8 +48,8 @@ def test_ranges_of_the_coach(low: float, high: float | None, expected: tuple[flo
     pulls = WeeklySets(group="pull to push", low=1.5, high=None, text="", place=place)
     one = Week(name="A week", place=place, sessions=(), sets_a_week=(chest,))
     assert asked_for(one) == {"chest": expected}
-    assert least_pull_to_push(one) == 0
-    assert least_pull_to_push(one.model_copy(update={"sets_a_week": (pulls, chest)})) == 1.5
+    assert pull_to_push(one) is None
+    assert pull_to_push(one.model_copy(update={"sets_a_week": (chest, pulls)})) is pulls
 
 
 def test_a_range_of_the_coach_replaces_the_row() -> None:

@@ -7,6 +7,7 @@ from setwright.reading import (
     file_rules,
     gym_rules,
     key_rules,
+    max_rules,
     next_rules,
     questions,
     record_questions,
@@ -19,6 +20,7 @@ TEXT_RULES: Final[Mapping[str, TextRule]] = {
     for rule in (
         *file_rules.RULES,
         *key_rules.RULES,
+        *max_rules.RULES,
         *gym_rules.RULES,
         *week_rules.RULES,
         *next_rules.RULES,

@@ -31,6 +31,7 @@ def facts(movement: Movement, means: Means) -> object:
     heavy = means.is_heavy(movement)
     return (
         movement["pattern"], movement["sides"], means.load_class(movement), movement["scored"],
+        movement["hands"], tuple(movement["needs"]),
         movement.get("crossing"), tuple(movement.get("serves", ())), heavy and movement.get("line"),
         tuple((part["dose"], part["loaded_long"], part["loaded_short"]) for part in parts.values()),
         tuple((bool(muscles & prime), bool(muscles & assist)) for muscles in GROUPS.values()),

@@ -20,12 +20,14 @@ from setwright.rules.spoken import Spoken
 
 NOT_ASKED: Final = frozenset({
     "limit-broken", "avoided-move", "modified-but-nothing-changed", "name-in-a-public-title",
-    "below-the-empty-bar", "load-not-loadable",
+    "below-the-empty-bar", "load-not-loadable", "no-max-for-percent", "above-tested-max",
+    "reps-not-possible-at-load", "effort-and-percent-disagree", "stale-max", "unit-looks-wrong",
+    "beginner-maximal-test", "big-jump-from-last-week", "no-lighter-week",
 })  # fmt: skip
-"""Rules about one person's lines and about typed loads: what is proposed has no load and nears no limit."""
+"""Rules about one person's lines, typed loads and other weeks: what is proposed has no load and no limit."""
 
-NEVER_CLOSED: Final = frozenset({"sets-over-range", "half-a-pair", "one-side-only"})
-"""Rules whose faults no movement is to close, a dose too high or a slip of typing; nor may one open them."""
+NEVER_CLOSED: Final = frozenset({"sets-over-range", "half-a-pair", "one-side-only", "too-few-stations"})
+"""Rules whose faults nothing that is done closes: too much, or a slip of typing; nor may one open them."""
 
 
 class Key(NamedTuple):
