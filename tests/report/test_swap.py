@@ -10,8 +10,8 @@ from tests.swapping.plans import FLAWED, GOOD, proposed, screen
 def test_the_flawed_week_from_what_is_open_to_what_it_costs() -> None:
     text = swap_text(proposed(FLAWED, crew=True))
     order = (
-        "2 open gaps", INSIDE, "1 change", "straight after incline 30 dumbbell bench press (line 33)",
-        "in the place of line 33, type", "  |       - superset:", "Thursday: 40 min before, 44 of 60 after.",
+        "2 open gaps", INSIDE, "1 change", "Thursday: level cable crossover, at the end",
+        "after line 35, type", "  |       - level cable crossover: 3 x 12", "Thursday: 40 min before, 47",
         "Lost: nothing.", "Stays open: nothing.", "Tried ", "Before\n", "After\n", SHOW,
     )  # fmt: skip
     found = [text.index(part) for part in order]

@@ -238,7 +238,7 @@ def inside(before: State, after: State) -> bool:
     )
 
 
-@settings(max_examples=12, deadline=None)
+@settings(max_examples=6, deadline=None)
 @given(
     st.lists(st.sampled_from(SMALL), min_size=4, max_size=6, unique=True),
     st.lists(st.sampled_from(LINES), min_size=2, max_size=4, unique=True),
@@ -282,7 +282,7 @@ def test_movements_alike_to_the_search_are_alike_to_the_rules() -> None:
             assert state.coverage.muscles == states[0].coverage.muscles
 
 
-@settings(max_examples=12, deadline=None)
+@settings(max_examples=6, deadline=None)
 @given(st.sets(st.sampled_from(LINES), max_size=5), st.sampled_from(["", "arm behind at most: 20 deg"]))
 def test_what_is_proposed_fits_the_gym_the_limits_and_the_plan(gone: set[str], limit: str) -> None:
     kept = [line for line in LINES if line not in gone and "machine fly" not in line]

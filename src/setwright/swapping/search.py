@@ -7,7 +7,7 @@ from typing import Final, NamedTuple
 from setwright.coverage.clock import session_minutes
 from setwright.model.plan import Week
 from setwright.swapping.candidates import Candidates
-from setwright.swapping.changes import Change, Spot, changed, only_added
+from setwright.swapping.changes import Change, changed, only_added
 from setwright.swapping.state import Judge, Key, State, lost
 
 MOST_CHANGES: Final = 3
@@ -59,7 +59,7 @@ def search(week: Week, judge: Judge, *, most: int = MOST_CHANGES, budget: int = 
 
     What counts as a set: its changes can be made one after another so that each closes a gap that is open by
     then, by what is done (``Candidates``), or adds to a muscle with too few sets; every session holds its
-    work in the minutes written after each; and in the end no gap is open that was not.
+    work in the minutes written after each; and in the end no gap is open that was not, and nobody queues.
 
     Of these sets all are looked at, first one change, then two, then three at a time. Left out is only what
     can't leave fewer gaps than the best so far: one change closes no more gaps of a week than its movement is
@@ -110,10 +110,17 @@ class _Trials:
         root = Tried((), self.before, 0, self.before.gaps)
         grown: set[frozenset[object]] = set()
         for one in self._grow(root, size, grown):
-            if _closes(self.before, one):
-                self.best = min(filter(None, (self.best, one)), key=self._rank)
+            if _closes(self.before, one) and self._better(one) and not self._crowds(one):
+                self.best = one
                 if size > 1 and self._settled_at is None and self.least:
                     self._settled_at = self.count
+
+    def _better(self, one: Tried) -> bool:
+        return self.best is None or self._rank(one) < self._rank(self.best)
+
+    def _crowds(self, one: Tried) -> bool:
+        """Whether more people would want one station at a time than the gym has."""
+        return self._judge.queues(one.state.week) > self._judge.queues(self.before.week)
 
     @property
     def least(self) -> bool:
@@ -152,7 +159,7 @@ class _Trials:
             parts = (*parent.changes, change)
             if _fit(parts) and self._hold(parts):
                 state = self._state(parts)
-                if not state.others - self.before.others and self._inside(state):
+                if not state.others - self.before.others and self._held(state.minutes):
                     usual = parent.usual + (change.movement["key"] in parent.state.proposed)
                     yield Tried(parts, state, usual, self._left(parts, state))
 
@@ -190,9 +197,6 @@ class _Trials:
             self._minutes[name] = session_minutes(session) - self.before.minutes[at]
         return self._minutes[name]
 
-    def _inside(self, state: State) -> bool:
-        return self._held(state.minutes)
-
     def _held(self, minutes: Iterable[float]) -> bool:
         return all(
             session.minutes is None or now <= max(session.minutes + A_MINUTE, then)
@@ -217,9 +221,7 @@ class _Trials:
 
 def _fit(parts: tuple[Change, ...]) -> bool:
     """Whether changes go together, each at a spot of its own and no movement twice in a session."""
-    spots: set[tuple[str | None, Spot]] = {
-        (part.movement["key"] if part.kind == "add" else None, part.spot) for part in parts
-    }
+    spots = {(part.movement["key"] if part.kind == "add" else None, part.spot) for part in parts}
     added = {(part.spot.session, part.movement["key"]) for part in parts}
     return len(spots) == len(added) == len(parts)
 

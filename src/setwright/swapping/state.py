@@ -9,7 +9,7 @@ from setwright.coverage.cover import added_up, cover_session, in_turn
 from setwright.findings import Level
 from setwright.library.table import Library
 from setwright.model.plan import Session, Week
-from setwright.rules import RULES
+from setwright.rules import RULES, too_few_stations
 from setwright.rules.aims import aim_in_force
 from setwright.rules.judging import standing
 from setwright.rules.means import Means
@@ -22,11 +22,12 @@ NOT_ASKED: Final = frozenset({
     "limit-broken", "avoided-move", "modified-but-nothing-changed", "name-in-a-public-title",
     "below-the-empty-bar", "load-not-loadable", "no-max-for-percent", "above-tested-max",
     "reps-not-possible-at-load", "effort-and-percent-disagree", "stale-max", "unit-looks-wrong",
-    "beginner-maximal-test", "big-jump-from-last-week", "no-lighter-week",
+    "beginner-maximal-test", "big-jump-from-last-week", "no-lighter-week", "session-over-time",
+    "too-few-stations", "rest-shorter-than-the-floor-allows",
 })  # fmt: skip
-"""Rules about one person's lines, typed loads and other weeks: what is proposed has no load and no limit."""
+"""Rules about one person's lines, typed loads, other weeks and the floor, which ``queues`` asks about."""
 
-NEVER_CLOSED: Final = frozenset({"sets-over-range", "half-a-pair", "one-side-only", "too-few-stations"})
+NEVER_CLOSED: Final = frozenset({"sets-over-range", "half-a-pair", "one-side-only"})
 """Rules whose faults nothing that is done closes: too much, or a slip of typing; nor may one open them."""
 
 
@@ -89,6 +90,12 @@ class Judge:
             short=_missing(case) if any(one.rule.id == "sets-under-range" for one in found) else {},
             minutes=tuple(minutes[id(session)] for session in week.sessions),
         )
+
+    def queues(self, week: Week) -> int:
+        """How many times too many people want one station of the gym in a week; takes as long as the rest."""
+        coverage = added_up(week, tuple(self._cover(session, day) for day, session in in_turn(week)))
+        case = Case(coverage, aim_in_force(week, coverage), self.means)
+        return len(standing(case, (too_few_stations.RULE,)))
 
     def _cover(self, session: Session, day: int) -> SessionCover:
         """A session covered; one that no change has touched is the same object, and covered once."""
