@@ -46,7 +46,8 @@ class Checked(NamedTuple):
     files could not be read: counts may then be lower than what was typed. ``waiting``: the error is in the
     plan itself, so what a week leaves out is not judged yet. ``table``: the library of the plan, its own
     movements in it. ``alone``: the squad, gym or record that the file holds instead of a plan. ``before``:
-    the last week of the plan that it follows.
+    the last week of the plan that it follows. ``block``: all weeks of the plan, where this is the check of
+    ``only`` one of them.
     """
 
     file: str
@@ -59,6 +60,7 @@ class Checked(NamedTuple):
     table: Library | None = None
     alone: FileRead | None = None
     before: Followed | None = None
+    block: tuple[CheckedWeek, ...] = ()
 
     @property
     def names(self) -> frozenset[str]:
@@ -88,6 +90,11 @@ class Checked(NamedTuple):
         """The matrix of that week."""
         return self.weeks[0].matrix if self.weeks else ()
 
+    @property
+    def across(self) -> tuple[CheckedWeek, ...]:
+        """Every week of the plan, that of ``only`` one of them too."""
+        return self.block or self.weeks
+
     def only(self, number: int) -> "Checked":
         """The check of one week of a block, as if it were alone. Raises: IndexError."""
         one = self.weeks[number - 1]
@@ -98,6 +105,7 @@ class Checked(NamedTuple):
             weeks=(one._replace(told=one.verdict),),
             findings=tuple(in_order((*typed, *one.verdict.findings))),
             allowed=one.verdict.silenced,
+            block=self.weeks,
         )
 
 

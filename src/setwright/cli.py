@@ -2,9 +2,18 @@
 
 import sys
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated, Literal, NoReturn
+from typing import TYPE_CHECKING, Annotated, Literal
 
 import typer
+
+from setwright.commands import floor
+from setwright.commands.shared import AnyFile, PlanFile, Week
+from setwright.commands.shared import checked as _checked
+from setwright.commands.shared import in_colour as _in_colour
+from setwright.commands.shared import plan_text as _plan_text
+from setwright.commands.shared import plans as _plans
+from setwright.commands.shared import stop as _stop
+from setwright.commands.shared import week_of as _week_of
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -19,61 +28,6 @@ app = typer.Typer(
     pretty_exceptions_enable=False,
     rich_markup_mode=None,
 )
-
-AnyFile = Annotated[Path, typer.Argument(metavar="FILE", help="A plan, squad, gym or record file (YAML).")]
-Week = Annotated[
-    int | None, typer.Option("--week", metavar="N", help="Which week of a plan of several weeks.")
-]
-PlanFile = Annotated[Path, typer.Argument(metavar="FILE", help="A plan file (YAML).")]
-
-
-def _stop(message: str) -> NoReturn:
-    """Print one sentence on the error stream and leave with 2, "could not run"."""
-    typer.echo(f"setwright: {message}", err=True)
-    raise typer.Exit(2)
-
-
-def _plan_text(file: Path) -> str:
-    """The text of a plan, "-" being standard input, or the end of the command."""
-    from setwright.files import CannotRun, decode, read_text
-
-    try:
-        return decode(sys.stdin.buffer.read(), "standard input") if str(file) == "-" else read_text(file)
-    except CannotRun as stop:
-        _stop(str(stop))
-
-
-def _plans(named: list[Path]) -> list[Path]:
-    """The plan files named, folders replaced by the plans in them."""
-    from setwright.files import CannotRun, plans_in
-
-    try:
-        plans = [plan for one in named for plan in plans_in(one)]
-    except CannotRun as stop:
-        _stop(str(stop))
-    if not plans:
-        _stop(f"there is no plan in {named[0]}: a plan is a .yaml file with a line `plan: its name`")
-    return plans
-
-
-def _checked(file: Path, *, only_plans: bool = False) -> "Checked":
-    """The plan read, resolved, covered and judged; a squad, gym or record read."""
-    from functools import partial
-
-    from setwright.checked import check_file, check_plan
-    from setwright.files import read_beside
-
-    check_one = check_plan if only_plans else check_file
-    return check_one(str(file), _plan_text(file), partial(read_beside, file))
-
-
-def _week_of(weeks: int, named: int | None, file: Path) -> int:
-    """The week that is asked for, or the end of the command when the plan has no such week or several."""
-    if named is None and weeks > 1:
-        _stop(f"{file} has {weeks} weeks; say which one, from --week 1 to --week {weeks}")
-    if named is not None and not 1 <= named <= weeks:
-        _stop(f"{file} has no week {named}: it has {'one week' if weeks == 1 else f'{weeks} weeks'}")
-    return named or 1
 
 
 def _movements(plan: Path | None, athlete: str | None) -> "Sized":
@@ -107,13 +61,6 @@ def _key(name: str, movements: "Sized") -> str:
     if match.key is None:
         _stop(not_found(name, match))
     return match.key
-
-
-def _in_colour() -> bool:
-    """Colour only on a terminal, and never against NO_COLOR (https://no-color.org)."""
-    import os
-
-    return sys.stdout.isatty() and not os.environ.get("NO_COLOR")
 
 
 def _version(wanted: bool) -> None:
@@ -156,6 +103,13 @@ def check(
     watch: Annotated[
         bool, typer.Option("--watch", help="Check again at each save of the plans or of files they name.")
     ] = False,
+    *,
+    summary: Annotated[
+        bool, typer.Option("--summary", help="Eight answers in half a minute, for the coach's own screen.")
+    ] = False,
+    week: Annotated[
+        int | None, typer.Option("--week", metavar="N", help="With --summary: which week of several.")
+    ] = None,
 ) -> None:
     """Check plans before publishing: what they cover, what is missing, what can't be read.
 
@@ -163,10 +117,17 @@ def check(
 
     Exit status: 0 nothing at or above --fail-on, 1 findings, 2 could not run.
     """
+    from functools import partial
+
     from setwright.findings import Level, exit_status
 
+    if summary and form != "text":
+        _stop("--summary names athletes and is for the coach's own screen: it is text, no other --format")
+    if week is not None and not summary:
+        _stop("--week goes with --summary: without it every week of the plan is checked")
+    say = partial(_at_a_glance, week=week) if summary else _sayer(form, with_names=with_names)
     if watch:
-        _watch(files, form, with_names=with_names)
+        _watch(files, form, say)
     elif form == "json":
         from setwright.report import machine
 
@@ -174,7 +135,7 @@ def check(
         typer.echo(machine.json_text(checked, with_names=with_names), nl=False)
         raise typer.Exit(exit_status([f for one in checked for f in one.findings], Level[fail_on]))
     else:
-        say, status = _sayer(form, with_names=with_names), 0
+        status = 0
         for number, file in enumerate(_plans(files)):
             one = _checked(file)
             typer.echo(("\n" if number and form == "text" else "") + say(one), nl=False)
@@ -195,7 +156,20 @@ def _sayer(form: str, *, with_names: bool) -> "Callable[[Checked], str]":
     return partial(machine.short if form == "short" else machine.github, with_names=with_names)
 
 
-def _watch(files: list[Path], form: str, *, with_names: bool) -> None:
+def _at_a_glance(checked: "Checked", week: int | None) -> str:
+    """The half-minute summary of a week; of what is no plan, or could not be read, the whole check."""
+    from setwright.report import terminal
+
+    if not checked.weeks:
+        return terminal.text(checked, colour=_in_colour())
+    from setwright.glance import glance
+    from setwright.report.summary import summary_text
+
+    number = _week_of(len(checked.weeks), week, Path(checked.file))
+    return summary_text(glance(checked.only(number)))
+
+
+def _watch(files: list[Path], form: str, say: "Callable[[Checked], str]") -> None:
     """Check and print at each save until Ctrl-C."""
     from functools import partial
 
@@ -205,7 +179,6 @@ def _watch(files: list[Path], form: str, *, with_names: bool) -> None:
         _stop("--watch prints again and again, and JSON is one document: take --format text or short")
     if Path("-") in files:
         _stop("--watch needs files: standard input can't be read again")
-    say = _sayer(form, with_names=with_names)
     watch(files, say, partial(typer.echo, nl=False), redraw=sys.stdout.isatty())
 
 
@@ -240,6 +213,42 @@ def read(
         _week_of(len(plan.weeks), week, file)
     typer.echo(read_text(plan, table, week, count=count), nl=False)
     raise typer.Exit(exit_status(plan.findings))
+
+
+@app.command(epilog="Example:  setwright loads week-3.yaml --for juniors")
+def loads(
+    file: PlanFile,
+    week: Week = None,
+    who: Annotated[
+        str | None, typer.Option("--for", metavar="NAME", help="Of this athlete or group of the squad alone.")
+    ] = None,
+    form: Annotated[Literal["text", "json"], typer.Option("--format", help="Words, or JSON.")] = "text",
+) -> None:
+    """Work out each athlete's loads: what was asked, what can be put on here, the plates, and how far off.
+
+    Names stand in it: it is for the coach. Exit status: 0 every load is there, 1 one is not or needs a max,
+    2 could not run.
+    """
+    from setwright.report.loads_view import loads_of, members
+
+    checked = _checked(file, only_plans=True)
+    number = _week_of(len(checked.weeks), week, file)
+    checked = checked.only(number) if checked.weeks else checked
+    if checked.week is None or checked.table is None:
+        _stop(f"nothing of {file} could be read; `setwright check {file}` says why")
+    names = None if who is None else members(checked.week, who)
+    if names is not None and not names:
+        _stop(f"nobody in the squad of {file} is called {who}")
+    days = loads_of(checked.weeks[0], checked.table, names)
+    if form == "json":
+        from setwright.report.loads_json import loads_json
+
+        typer.echo(loads_json(checked.week, days), nl=False)
+    else:
+        from setwright.report.loads import loads_text
+
+        typer.echo(loads_text(checked, checked.week, days), nl=False)
+    raise typer.Exit(any(row.missing for day in days for line in day.lines for row in line.rows))
 
 
 @app.command(epilog='Example:  setwright move "flat barbell bench press" "level cable crossover"')
@@ -290,7 +299,10 @@ def move(
 @app.command(epilog="Example:  setwright sheet week-3.yaml --paper letter --out prints")
 def sheet(
     file: PlanFile,
-    kind: Annotated[Literal["all", "session", "week"], typer.Option(help="Which sheets.")] = "all",
+    kind: Annotated[
+        Literal["all", "session", "week", "summary"],
+        typer.Option(help="Which sheets; the summary is for the coach alone and not among all."),
+    ] = "all",
     paper: Annotated[Literal["a4", "letter"], typer.Option(help="The paper they are printed on.")] = "a4",
     out: Annotated[Path, typer.Option(metavar="FOLDER", help="Where the HTML files go.")] = Path("sheets"),
     week: Week = None,
@@ -402,6 +414,9 @@ def schema(
     except CannotRun as stop:
         _stop(str(stop))
     typer.echo(f"{out}  (first line of a {kind} beside it: # yaml-language-server: $schema={out.name})")
+
+
+app.add_typer(floor.app)
 
 
 def main() -> None:

@@ -6,6 +6,7 @@ from setwright.findings import Level
 from setwright.model.plan import Week
 from setwright.model.weekly import WeeklySets
 from setwright.places import Place
+from setwright.report.terminal import text as screen
 from setwright.rules.ranges import asked_for, pull_to_push
 from tests.rules.plans import HEAD, checked, of, rules_in, week
 
@@ -32,6 +33,28 @@ def test_over_two_to_one_is_advice_and_two_to_one_is_not() -> None:
 def test_the_coach_may_ask_for_more_pulls() -> None:
     asked = "level: beginner\nsets a week:\n  pull to push: at least 1\n"
     assert of(checked(pushes(8, 4, asked)), "push-without-pull")
+
+
+def test_the_wish_of_the_coach_holds_from_the_first_push_and_is_the_source() -> None:
+    asked = "level: beginner\nsets a week:\n  pull to push: at least 1.5\n"
+    (found,) = (f for f in checked(pushes(4, 5, asked)).findings if f.rule == "push-without-pull")
+    assert found.message == ("4 hard pushes and only 5 hard pulls in the week; `pull to push` asks for 6")
+    assert found.source == "the plan's own sets a week, line 7"
+    assert not of(checked(pushes(4, 6, asked)), "push-without-pull")
+    assert not of(checked(pushes(9, 0, asked.replace("1.5", "0"))), "push-without-pull")
+
+
+def test_more_pull_than_push_is_one_line_and_no_finding() -> None:
+    rowing = pushes(5, 12, "aim: sport\nsport: rowing\n")
+    one = checked(rowing)
+    assert not any("pull" in finding.message for finding in one.findings)
+    assert "pull 12 sets, push 5 sets" in screen(one, colour=False)
+
+
+def test_flies_and_raises_are_no_pushes() -> None:
+    light = "dumbbell lateral raise: 4 x 12 at 1 RIR\nflat dumbbell fly: 4 x 12 at 1 RIR"
+    text = week(f"Monday\n{light}\n{PUSH.format(5)}", "Thursday\nback extension: 4 x 10 at 3 RIR")
+    assert not of(checked(text), "push-without-pull")
 
 
 def test_a_single_session_may_have_its_pulls_on_another_day() -> None:

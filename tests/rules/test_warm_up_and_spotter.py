@@ -57,6 +57,11 @@ def test_a_warm_up_of_the_session_is_enough() -> None:
         assert not of(checked(text.replace("    work:", f"    warm-up: {written}\n    work:")), COLD)
 
 
+def test_an_earlier_line_of_the_movement_leads_up_to_the_next() -> None:
+    text = week("Monday\nback squat: 3 x 5 at 70%\nback squat: 1 x 1 at RPE 8")
+    assert not of(checked(text), COLD)
+
+
 def test_a_circuit_against_the_clock_has_no_first_set_to_warm_up_for() -> None:
     lines = "circuit:\n          - back squat\n          - push-up\n        rounds: 3\n        each: 40 s"
     assert not of(checked(week(f"Monday\n{lines}", top=GYM.format("none"))), COLD)

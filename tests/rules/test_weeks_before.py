@@ -100,6 +100,11 @@ def test_what_is_written_of_last_week_is_what_is_compared(before: str, said: lis
     assert [message.partition(": ")[2] for message in found] == said
 
 
+def test_a_block_that_begins_with_a_week_off_compares_nothing_with_last_week() -> None:
+    top = "last week:\n  leg extension: 2 sets\nlighter weeks:\n  week 1: no training\n"
+    assert not of(checked(block(2, "- leg extension: 8 x 8 at 2 RIR", top)), JUMP)
+
+
 def test_a_movement_of_last_week_that_nobody_knows_is_an_error_and_no_more() -> None:
     one = checked(quads(10, LAST.format("leg extensioney of doom: 6 sets")))
     assert JUMP not in rules_in(one)

@@ -101,6 +101,7 @@ def _fault(case: Case, athlete: Athlete, lines: tuple[Listed, ...]) -> Fault:
         ),
         level=_LEVELS.get(first.how, Level.advice),
         to_others=f"a list of an athlete's stands against {item.name}",
+        who=athlete.name,
     )
 
 

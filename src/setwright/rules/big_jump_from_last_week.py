@@ -50,7 +50,7 @@ def find(case: Case) -> Iterator[Fault]:
     yield Fault(
         place=case.coverage.week.place,
         where="the week",
-        message=f"many more hard sets than in {case.past.called}: {listed}",
+        message=f"many more hard sets than {case.past.called}: {listed}",
         why="sets that come all at once are done sorer, and with less in them, than added in steps",
         cure=Cure(f"add them over several weeks, this week for example {steps}"),
         seen=tuple(how_counted(case.coverage, group) for group in jumps),

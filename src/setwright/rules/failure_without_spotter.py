@@ -89,7 +89,8 @@ def _works(group: SetGroup) -> tuple[SetWork, ...]:
 RULE = Rule(
     id="failure-without-spotter",
     looks_at="session",
-    summary="sets to failure with a barbell over face, trunk or head, or helped repetitions, and no spotter",
+    summary="sets to failure with a barbell over face, trunk or head, or helped repetitions, and no spotter: "
+    "a gap where the gym file says that there is none, advice where it does not say",
     why="of nine deaths in weight training in one year in the United States two thirds were in the bench "
     "press or lying under a bar, most of them at home",
     change="stop short of failure, take what can be dropped, or have a spotter or safety bars",

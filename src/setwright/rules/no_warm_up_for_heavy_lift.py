@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from setwright.coverage import Work
+from setwright.coverage import SessionCover, Work
 from setwright.reading.dose import Load, SetWork
 from setwright.reading.hardness import most_reps
 from setwright.rules.rule import CHOICE, Case, Cure, Fault, Option, Rule, seen
@@ -35,10 +35,10 @@ FROM_RPE = Option(
 def find(case: Case) -> Iterator[Fault]:
     """One fault a session without any warm-up: its heavy lifts that say nothing of one, not even `none`."""
     for session in case.coverage.sessions:
-        cold = tuple(work for work in session.works if _is_heavy(work) and not _says_of_a_warm_up(work))
+        cold = tuple(work for work in _firsts(session) if _is_heavy(work) and not _says_of_a_warm_up(work))
         if not cold or session.session.warm_up or session.session.warm_up_minutes:
             continue
-        names = ", ".join(dict.fromkeys(work.name for work in cold))
+        names = ", ".join(work.name for work in cold)
         yield Fault(
             place=cold[0].item.place,
             where=session.session.title,
@@ -51,6 +51,14 @@ def find(case: Case) -> Iterator[Fault]:
             seen=seen(cold, lambda work: f"{work.name}: {work.item.dose.text}" if work.item.dose else ""),
             day=cold[0].day,
         )
+
+
+def _firsts(session: SessionCover) -> tuple[Work, ...]:
+    """The first line of each movement: it leads up to the later ones."""
+    first: dict[str, Work] = {}
+    for work in session.works:
+        first.setdefault(work.movement["key"], work)
+    return tuple(first.values())
 
 
 def _says_of_a_warm_up(work: Work) -> bool:

@@ -27,7 +27,7 @@ class Past(NamedTuple):
     """What a week comes after.
 
     ``sets``: those of the last week that was no lighter one, where they are known;
-    ``called``: what that week is called. ``hard_in_a_row``: hard weeks up to this one, itself too, 0 when it
+    ``called``: when that was. ``hard_in_a_row``: hard weeks up to this one, itself too, 0 when it
     is a lighter one. ``lighter_next``: the next week of the plan is a lighter one.
     """
 
@@ -44,14 +44,14 @@ def pasts(weeks: Sequence[Coverage], before: tuple[str, Coverage] | None, table:
     sets: MuscleSets | None = None
     called, row = "", 0
     if before is not None:
-        called, sets = before[0], None if _is_lighter(before[1], None) else by_muscle(before[1])
-    elif weeks and weeks[0].week.last_week:
+        called, sets = f"in {before[0]}", None if _is_lighter(before[1], None) else by_muscle(before[1])
+    elif weeks and weeks[0].sessions:
         called, sets = "last week", _done_before(weeks[0], table)
     for week, is_lighter, next_is in zip(weeks, lighter, (*lighter[1:], False), strict=False):
         row = 0 if is_lighter else row + 1
         yield Past(None if is_lighter else sets, called, row, next_is)
         if not is_lighter:
-            called, sets = f"week {week.week.number}", by_muscle(week)
+            called, sets = f"in week {week.week.number}", by_muscle(week)
 
 
 def by_muscle(week: Coverage) -> MuscleSets:

@@ -23,7 +23,7 @@ class Takes(NamedTuple):
 
 
 def _cables(gym: Gym) -> int:
-    return sum(cable.number for cable in gym.cables)
+    return sum(cable.stacks for cable in gym.cables)
 
 
 def _bars(gym: Gym) -> int:

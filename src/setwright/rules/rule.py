@@ -44,7 +44,7 @@ class Fault(NamedTuple):
     ``parts``: the parts of the chest it speaks of; ``day``: the session in which an
     ``allow`` may stand. ``closed_by``: whether adding a movement anywhere in the week closes it.
     ``level`` and ``source`` only where they differ from those of the row and the rule. ``to_others``:
-    what may be said of it where others read it, when it speaks of one athlete.
+    what may be said of it where others read it, when it speaks of one athlete, ``who``.
     """
 
     place: Place
@@ -59,6 +59,7 @@ class Fault(NamedTuple):
     level: Level | None = None
     source: str | None = None
     to_others: str = ""
+    who: str = ""
 
 
 class Case(NamedTuple):
