@@ -29,7 +29,7 @@ def test_version() -> None:
 
 
 def test_each_command_shows_help_with_an_example() -> None:
-    for command in ("check", "read", "move", "sheet", "explain", "schema"):
+    for command in ("check", "read", "move", "sheet", "explain", "schema", "floor"):
         result = run(command, "--help")
         assert result.exit_code == 0
         assert f"Example:  setwright {command}" in result.output

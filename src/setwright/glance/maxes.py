@@ -5,10 +5,9 @@ from collections.abc import Iterator, Sequence
 from setwright.checked import CheckedWeek
 from setwright.glance.shapes import few
 from setwright.library.table import Library
-from setwright.loads.lines import lifts
 from setwright.loads.maxes import WHOLE
 from setwright.reading.dose import Load
-from setwright.rules.lifts import Share, shares, works
+from setwright.rules.lifts import Share, lifts, shares
 from setwright.rules.means import means
 from setwright.rules.rule import Case
 
@@ -25,8 +24,7 @@ def max_sentences(weeks: Sequence[CheckedWeek], table: Library) -> Iterator[str]
     elif any(held):
         yield "No planned load passes the tested max."
     known = {share.lift.work.movement["key"] for each in held for share in each}
-    every = (lift for case in cases for line in works(case) for lift in lifts(line))
-    loaded = [lift.work for lift in every if _in_kilograms(lift.load)]
+    loaded = [lift.work for case in cases for lift in lifts(case) if _in_kilograms(lift.load)]
     unknown = [work.name for work in loaded if work.movement["key"] not in known]
     if unknown:
         yield f"No tested max is given to hold these loads against: {few(unknown)}."

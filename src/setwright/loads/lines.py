@@ -59,7 +59,7 @@ def lines(session: Session, day: int, week: Week, table: Library) -> Iterator[Li
             yield Line(day, session, item, group, table.movement(item.key), athletes)
 
 
-def lifts(line: Line) -> Iterator[Lift]:
+def lifts_of(line: Line) -> Iterator[Lift]:
     """Every kind of set of a line with a load that can be worked out, in the order it is done."""
     dose, shared = line.item.dose, line.group.load if line.group else None
     if dose is None and (alone := line.item.load or shared):
@@ -74,7 +74,7 @@ def lifts(line: Line) -> Iterator[Lift]:
 def work_loads(line: Line) -> tuple[Load, ...]:
     """The loads of the work sets and of the drops to another load, each once."""
     found: dict[Load, None] = {}
-    for lift in lifts(line):
+    for lift in lifts_of(line):
         drops = lift.sets.drops if lift.sets else ()
         found |= dict.fromkeys((lift.load, *(drop.to for drop in drops if drop.to)))
     return tuple(found)

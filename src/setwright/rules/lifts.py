@@ -5,7 +5,7 @@ from typing import Final, NamedTuple, TypeVar
 
 from setwright.findings import Seen
 from setwright.loads.asked_for import Asked, Kilograms, load_asked_for
-from setwright.loads.lines import Lift, Line, lifts, lines
+from setwright.loads.lines import Lift, Line, lifts_of, lines
 from setwright.loads.maxes import WHOLE, MaxFound, max_of
 from setwright.loads.ranges import Range
 from setwright.model.people import Athlete
@@ -40,6 +40,11 @@ def works(case: Case) -> Iterator[Line]:
         yield from lines(cover.session, day, week, table)
 
 
+def lifts(case: Case) -> Iterator[Lift]:
+    """Every kind of set with a load that can be worked out, in the order it is done."""
+    return (lift for work in works(case) for lift in lifts_of(work))
+
+
 def asking(case: Case, lift: Lift) -> Iterator[Asking]:
     """What a lift asks of each athlete who does the line."""
     week, work = case.coverage.week, lift.work
@@ -50,7 +55,7 @@ def asking(case: Case, lift: Lift) -> Iterator[Asking]:
 
 def asked_of_everybody(case: Case) -> Iterator[Asking]:
     """What each lift of the week asks of each athlete."""
-    return (one for work in works(case) for lift in lifts(work) for one in asking(case, lift))
+    return (one for lift in lifts(case) for one in asking(case, lift))
 
 
 def shares(case: Case) -> Iterator[Share]:
@@ -60,7 +65,7 @@ def shares(case: Case) -> Iterator[Share]:
     athlete: the low end of a range with the most that an estimated max may be, the high end with the least.
     """
     week = case.coverage.week
-    for lift in (lift for work in works(case) for lift in lifts(work)):
+    for lift in lifts(case):
         load = lift.load
         if load.kind == "percent" and (load.of or week.max_kind) in OF_THE_MAX:
             yield Share(lift, Range(load.low or 0.0, load.high or 0.0))

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from setwright.coverage import SessionCover
 from setwright.coverage.clock import REP_S, REST_S, SETUP_S, SWAP_S, WARM_UP_SET_S, entry_seconds
 from setwright.coverage.counts import count_items
+from setwright.coverage.cut import leaves
 from setwright.findings import Seen
 from setwright.model.plan import Group, Item
 from setwright.rules.rule import CHOICE, Case, Cure, Fault, Option, Rule
@@ -60,7 +61,7 @@ def _minutes(session: SessionCover) -> list[tuple[Entry, float]]:
 def _shorter(session: SessionCover, took: list[tuple[Entry, float]], written: float) -> Cure:
     """Leave out from the lines that are dropped first, as many as it takes, but never the whole session."""
     left, out = session.minutes, []
-    by_rank = sorted(enumerate(took), key=lambda one: (-one[1][0].priority, -one[0]))
+    by_rank = sorted(enumerate(took), key=lambda one: leaves(one[1][0].priority, one[0]))
     for _, (entry, minutes) in by_rank[:-1]:
         if left <= written:
             break

@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import groupby, pairwise
 from math import ceil
 from typing import Final
@@ -13,13 +13,13 @@ from setwright.model.plan import Group, Item, Session, Week
 from setwright.model.room import Gym
 from setwright.places import Place
 from setwright.sheets import card_words, words
-from setwright.sheets.blocks import Writer, line_words, numbered
+from setwright.sheets.blocks import Copy, Writer, line_words, numbered
 from setwright.sheets.clock_plan import Slot, clock_plan
 from setwright.sheets.headings import group_heading
 from setwright.sheets.home import at_home
 from setwright.sheets.people import first_names, known_as, who_trains
 from setwright.sheets.sessions import session_day, session_title
-from setwright.sheets.view import Line, LoadWords
+from setwright.sheets.view import Line, LoadWords, Ramp
 
 MOST_ON_A_CARD: Final = 4
 """People on one card (choice: what can be read across a bar)."""
@@ -86,7 +86,7 @@ def rack_cards(week: Week, mark: str, table: Library) -> tuple[RackCard, ...]:
 
 
 def _of_slot(session: Session, slot: Slot, writer: Writer, mark: str) -> Iterator[RackCard]:
-    lifts = sorted(_lifts(slot, writer), key=_where)
+    lifts = sorted(_lifts(session, slot, writer), key=_where)
     for _, same in groupby(lifts, key=_where):
         yield from _cards(session, slot, tuple(same), writer, mark)
 
@@ -96,7 +96,7 @@ def _where(lift: _Lift) -> tuple[Place, str]:
     return lift.item.place, lift.item.name
 
 
-def _lifts(slot: Slot, writer: Writer) -> Iterator[_Lift]:
+def _lifts(session: Session, slot: Slot, writer: Writer) -> Iterator[_Lift]:
     """Everybody's lifts with a bar in one block."""
     if slot.entry is None or slot.number is None:
         return
@@ -104,9 +104,10 @@ def _lifts(slot: Slot, writer: Writer) -> Iterator[_Lift]:
     athletes = who_trains(writer.week)
     for athlete, name in zip(athletes, _names(athletes), strict=True):
         known = known_as(writer.week, athlete)
+        copy = Copy(session, known, writer, athlete)
         for number, item in numbered(slot.entry, slot.number, known):
             if item.key and writer.library.movement(item.key)["load_write"] == ON_A_BAR:
-                yield _Lift(item, line_words(item, number, writer, known, group), name)
+                yield _Lift(item, line_words(item, number, copy, group), name)
 
 
 def _names(athletes: Sequence[Athlete | None]) -> tuple[str | None, ...]:
@@ -160,15 +161,20 @@ def _turn(place: int, cards: int, racks: int | None) -> str | None:
 def _rows(people: tuple[_Lift, ...], unit: str) -> Iterator[RackRow]:
     first = people[0].line
     for n, ramp in enumerate(first.ramps):
-        loads = tuple(_bare(one.line.ramps[n].load, unit) for one in people)
+        loads = tuple(_bare(_of_ramp(one.line.ramps[n]), unit) for one in people)
         yield RackRow(tuple(ramp.text.split(": ")), loads)
     loads = tuple(_bare(one.line.load, unit) for one in people)
     yield RackRow(tuple(first.dose.split(", ")), loads, work=True)
 
 
+def _of_ramp(ramp: Ramp) -> LoadWords:
+    """What is lifted in a warm-up set, its number before its plates."""
+    return replace(ramp.load, large=ramp.at) if ramp.at else ramp.load
+
+
 def _bare(load: LoadWords, unit: str) -> LoadWords:
     """A load without the unit, which the card says once."""
-    return LoadWords(load.large.removesuffix(f" {unit}") if unit else load.large, load.small, load.blank)
+    return replace(load, large=load.large.removesuffix(f" {unit}")) if unit else load
 
 
 def _spots(people: tuple[_Lift, ...], gym: Gym | None) -> tuple[str, ...] | None:
