@@ -298,8 +298,8 @@ def plans() -> Iterator[tuple[str, Checked, Iterable[Kind]]]:
     yield "good", example("week-good.yaml"), ("week", "session", "rack", "board", "summary")
     yield "flawed", example("week-flawed.yaml"), ("week", "summary")
     yield "block", example("block.yaml").only(4), ("week", "session", "summary")
+    yield "loads", school(), ("session", "rack", "log")
     yield "club", check(CLUB), [kind for kind in KINDS if kind not in LARGE.values()]
-    yield "loads", school(), ("session", "rack")
     yield "long", check(LONG), KINDS
     yield "circuit", check(CIRCUIT), KINDS
     yield "awkward", check(AWKWARD), KINDS

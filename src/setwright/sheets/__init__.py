@@ -6,9 +6,21 @@ checked plan (``sessions``, ``overview``, ``summary``, ``rack``, ``board``, ``st
 ``key``. What stands on a sheet is plain data (``view``); ``words`` and ``card_words`` have the fixed words.
 ``figures`` draws the fibre picture, the strip and the signs as SVG, from the engine's arrays (``fibre``,
 ``fan``, ``strip``, ``signs``, ``distance``, ``projection``, ``svg``).
+``printing`` writes the files: ``names`` calls them, ``editions`` and ``changes`` know the last print,
+``pdf`` makes PDFs.
 """
 
-from setwright.sheets.html import sheet_html, sheet_name
+from setwright.sheets.html import sheet_html
 from setwright.sheets.kinds import NothingToPrint, WrongPaper, asked
+from setwright.sheets.names import sheet_name
+from setwright.sheets.printing import Order, print_sheets
 
-__all__ = ["NothingToPrint", "WrongPaper", "asked", "sheet_html", "sheet_name"]
+__all__ = [
+    "NothingToPrint",
+    "Order",
+    "WrongPaper",
+    "asked",
+    "print_sheets",
+    "sheet_html",
+    "sheet_name",
+]

@@ -14,6 +14,7 @@ from setwright.reading.say import dose_short
 from setwright.sheets.boxes import boxes, ramps
 from setwright.sheets.headings import group_heading
 from setwright.sheets.loads import load_words
+from setwright.sheets.people import known_as
 from setwright.sheets.view import Block, Box, Line, LoadWords
 from setwright.sheets.words import NO_LOAD, letter, rest, tempo, typeset
 from setwright.sheets.worked import Worked
@@ -80,6 +81,12 @@ class Copy:
         return Worked(line, self.writer.week, self.writer.library)
 
 
+def copy_for(athlete: Athlete | None, session: Session, writer: Writer) -> Copy:
+    """The copy of a session for an athlete; their loads are their own once a max or a mass is on file."""
+    lifter = athlete if athlete and (athlete.maxes or athlete.body_mass) else None
+    return Copy(session, known_as(writer.week, athlete), writer, lifter)
+
+
 def blocks(copy: Copy) -> tuple[Block, ...]:
     """The blocks of a session, numbered as in the plan, so that the whole room counts alike.
 
@@ -126,7 +133,7 @@ def _group_block(group: Group, members: list[tuple[str, Item]], copy: Copy) -> B
 
 
 def line_words(item: Item, number: str, copy: Copy, group: Group | None = None) -> Line:
-    """One line as it is printed for this person."""
+    """One line as it is printed for the person of a copy."""
     writer, own = copy.writer, own_load(item, copy.athlete)
     worked = copy.loads(with_own_load(item, copy.athlete), group)
     blank = writer.blank(item)

@@ -10,7 +10,7 @@ from setwright.reading.dose import Dose, SetWork
 from setwright.reading.habits import Habits
 from setwright.reading.say import say_dose
 from setwright.sheets import card_words, words
-from setwright.sheets.blocks import Copy, Writer, line_words, numbered, over_rounds
+from setwright.sheets.blocks import Copy, Writer, copy_for, line_words, numbered, over_rounds
 from setwright.sheets.figures import is_drawn
 from setwright.sheets.headings import group_heading
 from setwright.sheets.movement_words import Entry, kit, watch
@@ -78,7 +78,7 @@ def _of_session(session: Session, writer: Writer, mark: str) -> Iterator[HomeShe
     names = full_names([athlete.name for athlete in athletes if athlete]) or (None,)
     for athlete, name in zip(athletes, names, strict=True):
         known = known_as(week, athlete)
-        work = tuple(_blocks(Copy(session, known, writer, athlete)))
+        work = tuple(_blocks(copy_for(athlete, session, writer)))
         warm_up = warm_up_words(session, known, writer)
         if work:
             yield HomeSheet(

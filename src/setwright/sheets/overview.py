@@ -13,7 +13,7 @@ from setwright.library.table import Library, library
 from setwright.model.plan import Group, Item, Session, Week
 from setwright.rules.matrix import Cell as Answer
 from setwright.rules.matrix import MatrixRow
-from setwright.sheets import words
+from setwright.sheets import overview_words, words
 from setwright.sheets.blocks import Writer, dose_text
 from setwright.sheets.brief import brief
 from setwright.sheets.figures import is_drawn
@@ -56,8 +56,8 @@ def week_sheet(checked: Checked, week: Week, coverage: Coverage, mark: str) -> W
         note=week.note,
         days=tuple(columns[n : n + DAYS_IN_A_ROW] for n in range(0, len(columns), DAYS_IN_A_ROW)),
         matrix=tuple(_row(row, part, gaps) for row, part in rows),
-        counts=words.counts(str(coverage.pull), str(coverage.push), coverage.unscored),
-        remarks_title=words.remarks_title(len(gaps), len(checked.allowed)),
+        counts=overview_words.counts(str(coverage.pull), str(coverage.push), coverage.unscored),
+        remarks_title=overview_words.remarks_title(len(gaps), len(checked.allowed)),
         remarks=tuple(_remarks(gaps, checked)),
         pictures=tuple(_pictures(gaps, coverage, library())) if checked.matrix else (),
     )
@@ -82,7 +82,7 @@ def _day(covered: SessionCover, writer: Writer) -> DayColumn:
     longest = max(used, limit or 0) or 1
     return DayColumn(
         title=day_title(session, writer.week),
-        minutes=words.minutes(used, limit),
+        minutes=overview_words.minutes(used, limit),
         used=round(100 * used / longest, 1),
         limit=round(100 * limit / longest, 1) if limit else None,
         entries=tuple(_entries(session, writer)),
@@ -131,7 +131,7 @@ def _row(row: MatrixRow, cover: PartCover, gaps: list[Finding]) -> PartRow:
 
 def _cell(answer: Answer, gaps: list[Finding], text: str = "") -> Cell:
     """An answer in the words of paper; a gap carries the number of the remark that speaks of it."""
-    told = (text or answer.text).lower().replace(" deg", "°")
+    told = words.decimals((text or answer.text).lower().replace(" deg", "°"))
     gap = answer.finding in gaps if answer.finding else False
     number = f" ({gaps.index(answer.finding) + 1})" if gap and answer.finding else ""
     return Cell(f"{told}{number}", _TONES.get(answer.tone), gap)
@@ -149,7 +149,7 @@ def _remarks(gaps: list[Finding], checked: Checked) -> Iterator[Remark]:
             f"{number}. {words.sentence(finding.message)}", words.sentence(words.typeset(finding.change))
         )
     for silenced in checked.allowed:
-        yield Remark(words.sentence(silenced.finding.message), words.accepted(silenced.reason))
+        yield Remark(words.sentence(silenced.finding.message), overview_words.accepted(silenced.reason))
 
 
 def _pictures(gaps: list[Finding], coverage: Coverage, table: Library) -> Iterator[Picture]:
@@ -166,7 +166,7 @@ def _pictures(gaps: list[Finding], coverage: Coverage, table: Library) -> Iterat
     for key in list(shown)[: PICTURES - len(proposed)]:
         yield Picture(key, str(table.movement(key)["name"]))
     for key in proposed:
-        yield Picture(key, words.proposed(str(table.movement(key)["name"])))
+        yield Picture(key, overview_words.proposed(str(table.movement(key)["name"])))
 
 
 def _proposed(finding: Finding, table: Library) -> str | None:

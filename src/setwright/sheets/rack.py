@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from itertools import groupby, pairwise
 from math import ceil
 from typing import Final
@@ -13,11 +13,11 @@ from setwright.model.plan import Group, Item, Session, Week
 from setwright.model.room import Gym
 from setwright.places import Place
 from setwright.sheets import card_words, words
-from setwright.sheets.blocks import Copy, Writer, line_words, numbered
+from setwright.sheets.blocks import Writer, copy_for, line_words, numbered
 from setwright.sheets.clock_plan import Slot, clock_plan
 from setwright.sheets.headings import group_heading
 from setwright.sheets.home import at_home
-from setwright.sheets.people import first_names, known_as, who_trains
+from setwright.sheets.people import first_names, who_trains
 from setwright.sheets.sessions import session_day, session_title
 from setwright.sheets.view import Line, LoadWords, Ramp
 
@@ -103,9 +103,8 @@ def _lifts(session: Session, slot: Slot, writer: Writer) -> Iterator[_Lift]:
     group = slot.entry if isinstance(slot.entry, Group) else None
     athletes = who_trains(writer.week)
     for athlete, name in zip(athletes, _names(athletes), strict=True):
-        known = known_as(writer.week, athlete)
-        copy = Copy(session, known, writer, athlete)
-        for number, item in numbered(slot.entry, slot.number, known):
+        copy = copy_for(athlete, session, writer)
+        for number, item in numbered(slot.entry, slot.number, copy.athlete):
             if item.key and writer.library.movement(item.key)["load_write"] == ON_A_BAR:
                 yield _Lift(item, line_words(item, number, copy, group), name)
 
@@ -168,13 +167,13 @@ def _rows(people: tuple[_Lift, ...], unit: str) -> Iterator[RackRow]:
 
 
 def _of_ramp(ramp: Ramp) -> LoadWords:
-    """What is lifted in a warm-up set, its number before its plates."""
-    return replace(ramp.load, large=ramp.at) if ramp.at else ramp.load
+    """The load of a warm-up set with its plates."""
+    return LoadWords(ramp.at or ramp.load.large, ramp.load.small, ramp.load.blank)
 
 
 def _bare(load: LoadWords, unit: str) -> LoadWords:
     """A load without the unit, which the card says once."""
-    return replace(load, large=load.large.removesuffix(f" {unit}")) if unit else load
+    return LoadWords(load.large.removesuffix(f" {unit}") if unit else load.large, load.small, load.blank)
 
 
 def _spots(people: tuple[_Lift, ...], gym: Gym | None) -> tuple[str, ...] | None:

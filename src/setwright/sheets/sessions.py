@@ -11,10 +11,10 @@ from setwright.model.plan import DAYS, Session, Week
 from setwright.reading.dose import Dose
 from setwright.reading.say import dose_short
 from setwright.sheets import words
-from setwright.sheets.blocks import Copy, Writer, blocks
+from setwright.sheets.blocks import Copy, Writer, blocks, copy_for
 from setwright.sheets.cutting import short_of_time
 from setwright.sheets.key import key
-from setwright.sheets.people import full_names, known_as, who_trains
+from setwright.sheets.people import full_names, who_trains
 from setwright.sheets.view import SessionSheet
 
 
@@ -67,12 +67,11 @@ def _of_session(session: Session, writer: Writer, mark: str) -> Iterator[Session
     athletes = who_trains(writer.week)
     names = full_names([athlete.name for athlete in athletes if athlete]) or (None,)
     for athlete, name in zip(athletes, names, strict=True):
-        known = known_as(writer.week, athlete)
-        own = known and known & named
-        lifter = athlete if athlete and (athlete.maxes or athlete.body_mass) else None
-        if (own, lifter) not in drafts:
-            drafts[own, lifter] = _draft(Copy(session, own, writer, lifter), mark)
-        draft = drafts[own, lifter]
+        copy = copy_for(athlete, session, writer)
+        own = copy.athlete and copy.athlete & named
+        if (own, copy.lifter) not in drafts:
+            drafts[own, copy.lifter] = _draft(replace(copy, athlete=own), mark)
+        draft = drafts[own, copy.lifter]
         if draft is not None:
             yield _handed_to(athlete, name, draft) if athlete else draft
 
@@ -93,6 +92,7 @@ def _draft(copy: Copy, mark: str) -> SessionSheet | None:
         return None
     return SessionSheet(
         athlete=None,
+        day=session.day,
         title=session_title(week, session),
         when=tuple(_when(week, session)),
         footer=words.footer(week, mark, session.day),

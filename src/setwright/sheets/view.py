@@ -64,9 +64,13 @@ class Block:
 
 @dataclass(frozen=True, slots=True)
 class SessionSheet:
-    """One session for one athlete, or for whoever writes a name on it (``athlete`` None)."""
+    """One session for one athlete, or for whoever writes a name on it (``athlete`` None).
+
+    ``day`` sorts and names it: the day of the week, where the plan says one.
+    """
 
     athlete: str | None
+    day: str | None
     title: str
     when: tuple[str, ...]
     footer: str
