@@ -2,9 +2,18 @@
 
 import sys
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated, Literal, NoReturn
+from typing import TYPE_CHECKING, Annotated, Literal
 
 import typer
+
+from setwright.commands import records
+from setwright.commands.shared import AnyFile, PlanFile, Week
+from setwright.commands.shared import checked as _checked
+from setwright.commands.shared import in_colour as _in_colour
+from setwright.commands.shared import plan_text as _plan_text
+from setwright.commands.shared import plans as _plans
+from setwright.commands.shared import stop as _stop
+from setwright.commands.shared import week_of as _week_of
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -19,61 +28,6 @@ app = typer.Typer(
     pretty_exceptions_enable=False,
     rich_markup_mode=None,
 )
-
-AnyFile = Annotated[Path, typer.Argument(metavar="FILE", help="A plan, squad, gym or record file (YAML).")]
-Week = Annotated[
-    int | None, typer.Option("--week", metavar="N", help="Which week of a plan of several weeks.")
-]
-PlanFile = Annotated[Path, typer.Argument(metavar="FILE", help="A plan file (YAML).")]
-
-
-def _stop(message: str) -> NoReturn:
-    """Print one sentence on the error stream and leave with 2, "could not run"."""
-    typer.echo(f"setwright: {message}", err=True)
-    raise typer.Exit(2)
-
-
-def _plan_text(file: Path) -> str:
-    """The text of a plan, "-" being standard input, or the end of the command."""
-    from setwright.files import CannotRun, decode, read_text
-
-    try:
-        return decode(sys.stdin.buffer.read(), "standard input") if str(file) == "-" else read_text(file)
-    except CannotRun as stop:
-        _stop(str(stop))
-
-
-def _plans(named: list[Path]) -> list[Path]:
-    """The plan files named, folders replaced by the plans in them."""
-    from setwright.files import CannotRun, plans_in
-
-    try:
-        plans = [plan for one in named for plan in plans_in(one)]
-    except CannotRun as stop:
-        _stop(str(stop))
-    if not plans:
-        _stop(f"there is no plan in {named[0]}: a plan is a .yaml file with a line `plan: its name`")
-    return plans
-
-
-def _checked(file: Path, *, only_plans: bool = False) -> "Checked":
-    """The plan read, resolved, covered and judged; a squad, gym or record read."""
-    from functools import partial
-
-    from setwright.checked import check_file, check_plan
-    from setwright.files import read_beside
-
-    check_one = check_plan if only_plans else check_file
-    return check_one(str(file), _plan_text(file), partial(read_beside, file))
-
-
-def _week_of(weeks: int, named: int | None, file: Path) -> int:
-    """The week that is asked for, or the end of the command when the plan has no such week or several."""
-    if named is None and weeks > 1:
-        _stop(f"{file} has {weeks} weeks; say which one, from --week 1 to --week {weeks}")
-    if named is not None and not 1 <= named <= weeks:
-        _stop(f"{file} has no week {named}: it has {'one week' if weeks == 1 else f'{weeks} weeks'}")
-    return named or 1
 
 
 def _movements(plan: Path | None, athlete: str | None) -> "Sized":
@@ -107,13 +61,6 @@ def _key(name: str, movements: "Sized") -> str:
     if match.key is None:
         _stop(not_found(name, match))
     return match.key
-
-
-def _in_colour() -> bool:
-    """Colour only on a terminal, and never against NO_COLOR (https://no-color.org)."""
-    import os
-
-    return sys.stdout.isatty() and not os.environ.get("NO_COLOR")
 
 
 def _version(wanted: bool) -> None:
@@ -363,6 +310,9 @@ def schema(
     except CannotRun as stop:
         _stop(str(stop))
     typer.echo(f"{out}  (first line of a {kind} beside it: # yaml-language-server: $schema={out.name})")
+
+
+app.add_typer(records.app)
 
 
 def main() -> None:

@@ -5,8 +5,9 @@ from collections.abc import Callable
 
 import pytest
 
+from setwright.model.dates import session_date
 from setwright.sheets import sheet_html
-from setwright.sheets.sessions import session_date, session_sheets
+from setwright.sheets.sessions import session_sheets
 from setwright.sheets.view import LoadWords, SessionSheet
 from tests.pages.plans import CIRCUIT, LONG, check, example
 

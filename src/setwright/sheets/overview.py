@@ -10,12 +10,12 @@ from setwright.checked import Checked
 from setwright.coverage import Coverage, PartCover, SessionCover, Work
 from setwright.findings import Finding, Level
 from setwright.library.table import Library, library
+from setwright.model.dates import session_date
 from setwright.model.plan import Group, Item, Session, Week
 from setwright.rules.matrix import LEFT_OUT_FIRST, MatrixRow
 from setwright.rules.matrix import Cell as Answer
 from setwright.sheets import words
 from setwright.sheets.blocks import Writer, dose_text
-from setwright.sheets.sessions import session_date
 from setwright.sheets.view import Cell, DayColumn, Entry, PartRow, Picture, Remark, WeekSheet
 
 DAYS_IN_A_ROW: Final = 3
