@@ -1,6 +1,6 @@
 """Commands of the command line, by what they are about; ``cli`` puts them together.
 
 ``shared`` is what they have in common: arguments, a plan read or checked, one sentence to leave with.
-``records`` records what was done, keeps it, and starts a folder.
+``records`` records what was done and keeps it; ``folders`` starts a folder.
 Everything heavy is imported inside a command.
 """

@@ -2,6 +2,5 @@
 
 ``planned`` says what somebody was to do in a session; ``paper`` is a form or record as rows, written as YAML
 (``paper``) or as a table (``table``); ``form`` fills one in from a plan.
-``fitting`` holds a record against its plan; ``store`` keeps it so that it is never half there.
-``starter`` holds the files of a new folder.
+``fitting`` holds a record against its plan, ``keeping`` goes from a file to that; ``store`` keeps it whole.
 """
