@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 
 from setwright.library import table
 from setwright.library.index import compile_names
+from setwright.library.names import fold, pairs, without_dose_words
 from setwright.library.rows import load_rows
 from setwright.library.table import Library, Match, library
 
@@ -77,6 +78,22 @@ def test_typing_errors_find_the_name_meant(typed: str, first: str) -> None:
     assert match.key is None
     assert match.nearest[0] == first
     assert 1 <= len(match.nearest) <= table.NEAREST
+
+
+@given(st.text("abcdehilnoprstu ", max_size=30))
+def test_the_names_proposed_are_the_likest_of_all(typed: str) -> None:
+    """Against the plain way: the Dice coefficient (Dice, Ecology 1945) of every name, ranked."""
+    match = LIBRARY.find(typed)
+    if match.key or match.ask:
+        return
+    letters = pairs(fold(without_dose_words(typed)[0]))
+    best: dict[str, float] = {}
+    for folded, key in DATA["names"].items():
+        other = pairs(folded)
+        dice = 2 * len(letters & other) / (len(letters) + len(other))
+        best[key] = max(best.get(key, 0.0), dice)
+    ranked = sorted((-dice, key) for key, dice in best.items() if dice >= table.LIKE_ENOUGH)
+    assert match.nearest == tuple(DATA["movements"][key]["name"] for _, key in ranked[: table.NEAREST])
 
 
 @pytest.mark.parametrize("typed", ["", "???", "zumba", "left"])

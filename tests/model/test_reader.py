@@ -222,6 +222,19 @@ def test_a_timed_circuit_needs_no_doses() -> None:
     assert [entry.dose is None for entry in circuit.items] == [True, True, False]
 
 
+@pytest.mark.parametrize(
+    ("typed", "low", "high"), [("2 RIR", 2, 2), ("1-2 RIR", 1, 2), ("RPE 8, rest 10 s", 8, 8)]
+)
+def test_in_a_timed_circuit_an_effort_alone_is_a_member(typed: str, low: float, high: float) -> None:
+    found = read(whole_plan(f"- circuit:\n    - push-up: {typed}\n    - sit-up:\n  rounds: 3\n  each: 40 s"))
+    assert found.findings == ()
+    (item, _) = found.weeks[0].sessions[0].items()
+    assert item.dose is not None
+    (work,) = item.dose.groups[0].works
+    assert work.effort is not None
+    assert (work.amount.unit, work.effort.low, work.effort.high) == ("s", low, high)
+
+
 def test_clocks_ladders_and_complexes() -> None:
     assert group("- circuit:\n    - push-up: 10\n  time: 12 min").time_s == 720
     timed = group("- circuit:\n    - push-up: 10\n  rounds: 5\n  cap: 15:00\n  every: 3:00")
@@ -340,6 +353,10 @@ def test_each_fault_is_one_finding(text: str, rule: str) -> None:
         ("- dip: 3 x 8\n  rests: 2:00", "write `rest:`"),
         ("monday: push", "write `- day: Monday` under `sessions:`"),
         ("priority: 1", "write it in line with the movement that it belongs to"),
+        (
+            "deload: half",
+            "write `lighter weeks:` and under it the week, two blanks further in: `week 4: half the sets`",
+        ),
         ("- circuit:\n    - dip: 8\n  time: 12", "write `12 min` or `12 s`"),
     ],
 )

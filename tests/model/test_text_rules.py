@@ -6,12 +6,13 @@ from setwright.reading.faults import TextRule
 from setwright.reading.file_rules import RULES as FILE_RULES
 from setwright.reading.gym_rules import RULES as GYM_RULES
 from setwright.reading.key_rules import RULES as KEY_RULES
+from setwright.reading.max_rules import RULES as MAX_RULES
 from setwright.reading.next_rules import RULES as NEXT_RULES
 from setwright.reading.text_rules import TEXT_RULES
 from setwright.reading.week_rules import RULES as WEEK_RULES
 from tests.reading.plans import read, rules, whole_plan
 
-EVERY = (*FILE_RULES, *KEY_RULES, *GYM_RULES, *WEEK_RULES, *NEXT_RULES)
+EVERY = (*FILE_RULES, *KEY_RULES, *GYM_RULES, *MAX_RULES, *WEEK_RULES, *NEXT_RULES)
 EACH = pytest.mark.parametrize("rule", EVERY, ids=lambda rule: rule.id)
 
 

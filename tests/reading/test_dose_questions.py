@@ -57,11 +57,12 @@ def test_both_readings_are_written_out(typed: str, message: str, change: str) ->
         ("3 x 8, rest 2, then 3 x 6, RPE 11", ["rest 2", "11"]),
         ("12-10-8, rest 2", ["12-10-8", "rest 2"]),
         ("3 x 8, , rest 2", [",", "rest 2"]),
+        ("3 x 8 foo, r90", ["foo", "r90"]),
         ("8 x 3, rest 2, grindy", ["8 x 3", "rest 2", "grindy"]),
         ("3\u200b x 8\u00a0at  challenging", ["challenging"]),
         ("3 x 8 – rest 90 s", ["–"]),
         ("3 x 8 at 60 kg, 65, 70 kg", ["65"]),
-        ("bar x10, 40x5, 4x4@75%", ["bar x10"]),
+        ("bar x10, 40x5, 4x4@75%", ["bar x10, 40x5, 4x4@75%"]),
     ],
 )
 def test_one_line_tells_each_fault_at_its_place(typed: str, marked: list[str]) -> None:
@@ -167,7 +168,7 @@ def test_one_line_tells_each_fault_at_its_place(typed: str, marked: list[str]) -
         ("sets of", "words-not-read"),
         ("sets", "words-not-read"),
         ("3 x 8 + 5", "bare-plus"),
-        ("3 x 8 +5", "bare-plus"),
+        ("3 x 8 +5", "plus-without-base"),
         ("3 x 8+5", "bare-plus"),
         ("1 x 6 + 4 lowering", "words-not-read"),
         ("3 x 8, then", "words-not-read"),
@@ -329,3 +330,8 @@ def test_findings_carry_rule_why_and_source() -> None:
     assert finding.rule == "rest-without-unit"
     assert finding.why
     assert finding.source.startswith("the plan language")
+
+
+def test_how_far_over_a_max_a_percent_may_go_is_an_option() -> None:
+    assert read("3 x 1 at 107%", Habits(percent_at_most=110)).notes == ("107 % is more than the tested max",)
+    assert rules("3 x 1 at 107%", Habits(percent_at_most=105)) == ["percent-over-max"]

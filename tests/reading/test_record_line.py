@@ -138,7 +138,7 @@ def test_every_question_says_what_to_type(question: Question) -> None:
         ("3 x 8 at 60 kg", "3 x 8 at 60 kg: was each of the 3 sets done in full?",
          'Write each set: "60 kg x 8, 8, 8"'),
         ("3 sets of 8", "3 sets of 8: was each of the 3 sets done in full?", 'Write each set: "8, 8, 8"'),
-        ("60 kg x 5 x 3", "5 x 3: was each of the 3 sets done in full?", 'Write each set: "5, 5, 5"'),
+        ("60 kg x 5 x 3", "5 x 3: was each of the 3 sets done in full?", 'Write each set: "60 kg x 5, 5, 5"'),
         ("60 kg x 5 x 20", "5 x 20: was each of the 20 sets done in full?", 'Write each set: "5, 5, ..."'),
         ("✓", "✓: done as the plan says, or with other numbers?",
          'Write "done", or what was done: "60 kg x 8, 8, 6"'),
@@ -152,7 +152,7 @@ def test_every_question_says_what_to_type(question: Question) -> None:
          ('Write the load and the repetitions, "62.5 kg x 5";'
           " the new max belongs in the squad, under `maxes:`")),
         ("5.3 reps", "5.3: 5 full repetitions, or 5 and a part of the next one?",
-         'Write "5" for the full ones, or "5 + 1 partials" to keep the part'),
+         'Write "5 reps" for the full ones, or "5 + 1 partials" to keep the part'),
         ("8/8/6", "8/8/6: one set after the other, or left and right?",
          'Write the sets with commas, "8, 8, 6", or the sides in words, "8 left, 8 right"'),
         ("8, 6 at 60 kg", "at 60 kg: for all sets, or for the last one?",

@@ -44,7 +44,7 @@ def plain(node: Node | None) -> object:
         ("do: >8", "do: 8+"),
         ("do: > 8", "do: 8+"),
         ("note: |heavy", "note: heavy"),
-        ("note: `bar`", "note: bar`"),
+        ("note: `bar`", "note: bar"),
         ("note: @", 'note: "@"'),
         ("load: 135 #", "load: 135 lb"),
         ("do: 3 x 8 #heavy", "do: 3 x 8 heavy"),
@@ -70,7 +70,21 @@ def test_one_trap_is_one_finding_with_the_line_to_type(typed: str, write: str) -
 @pytest.mark.parametrize(
     ("typed", "change"),
     [
-        ("- A: Bench: 3x8", "one movement, one colon: `- Bench: 3x8`; or put the text in quotes"),
+        (
+            "- A1: Bench: 3x8",
+            "one movement, one colon: `- Bench: 3x8`; moves that go together stand under `superset:`",
+        ),
+        ("- dip: hard: 3x8", "one movement, one colon: `- hard: 3x8`; or put the text in quotes"),
+        ("- dip: EMOM 10: 5", "write `- dip: 10 x 5 every 1:00`"),
+        ("- dip: 3 x 8, deload: half", "write `- dip: 3 x 8`, and what is no dose underneath, under `note:`"),
+        (
+            "- dip: -",
+            (
+                "write `- dip:` if nothing is written down, or write words: `none` in a plan,"
+                " `not done` in a record"
+            ),
+        ),
+        ("- dip: **3 x 8**", "write `- dip: 3 x 8`"),
         ("- @8: dip", "write `- at 8: dip`"),
         ("• dip: 3 x 8", "write `- dip: 3 x 8`"),
         ("1. dip: 3 x 8", "write `- dip: 3 x 8`"),

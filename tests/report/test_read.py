@@ -2,6 +2,8 @@
 
 from pathlib import Path
 
+import pytest
+
 from setwright.report.read import read_text
 from tests.model.test_people_and_room import GYM, SQUAD
 from tests.model.test_reader import FULL
@@ -52,8 +54,10 @@ def test_what_was_not_written_is_said_too() -> None:
 def test_people_and_room_are_said_back() -> None:
     text = said("plan: A\nsquad: squad.yaml\ngym: gym.yaml\nwork:\n  - dip: 3 x 8\n")
     for words in (
-        "Squad: Ostrel", "Tove: intermediate; modified; flat barbell bench press 52.5 kg tested",
-        "left arm behind at most 0 degrees until 2027-02-15", "load at most 20 kg until cleared",
+        "Squad: Ostrel",
+        "Tove: intermediate; modified; flat barbell bench press: 52.5 kg, tested on 2026-12-14, training",
+        "max 90 % of it", "left arm behind at most 0 degrees until 2027-02-15",
+        "load at most 20 kg until cleared",
         "no overhead, no hanging, avoids dip, avoids push-up until cleared", "avoids dip",
         "Gym: Hall", "racks: 2", "bars: 2 of 20 kg, 1 of 45 lb",
         "plates in the room, for all racks together: 2 pairs of 2.5 kg",
@@ -127,6 +131,29 @@ def test_lines_keep_to_80_columns() -> None:
     text = Path(__file__).parents[2] / "examples" / "skerrow-bay" / "week-good.yaml"
     for line in read_text(read(text.read_text(encoding="utf-8"))).splitlines():
         assert len(line) <= 80
+
+
+@pytest.mark.parametrize(
+    ("typed", "words"),
+    [
+        ("55 kg tested 2026-12-14", "55 kg, tested on 2026-12-14"),
+        ("9 reps tested 2026-12-14", "9 repetitions, tested on 2026-12-14"),
+        ("1 rep tested 2026-12-14", "1 repetition, tested on 2026-12-14"),
+        ("none yet", "none yet"),
+        ("from 50 kg x 5 on 2026-12-14", "50 kg lifted 5 times on 2026-12-14 (max 56.2 to 59.5 kg)"),
+        ("from 50 kg x 1 on 2026-12-14", "50 kg lifted once on 2026-12-14"),
+        (
+            "from 50 kg x 15 on 2026-12-14",
+            "50 kg lifted 15 times on 2026-12-14 (too often to estimate a max from)",
+        ),
+        ("from bodyweight + 10 kg x 5 on 2026-12-14", "bodyweight + 10 kg lifted 5 times on 2026-12-14"),
+        ("55 kg tested 2026-12-14, training max 50 kg", "55 kg, tested on 2026-12-14, training max 50 kg"),
+        ("about 55", "about 55"),
+    ],
+)
+def test_maxes_are_said_back(typed: str, words: str) -> None:
+    people = f"squad:\n  athletes:\n    - name: Ann\n      maxes:\n        pull-up: {typed}\n"
+    assert f"Ann: pull-up: {words} " in said(f"plan: A\n{people}work:\n  - dip: 3 x 8\n")
 
 
 def test_a_day_like_another_one_says_what_is_different() -> None:

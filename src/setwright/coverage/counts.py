@@ -1,7 +1,7 @@
 """Each line of a session as a Work: how many sets it holds, and how many of them are hard."""
 
 import math
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from typing import Final
 
 from setwright.coverage.shapes import Sets, Work
@@ -22,13 +22,13 @@ def count_items(session: Session, library: Library | None = None) -> Counts:
 
     Without the library no movement is known, so hard sets are counted for explosive work too.
     """
-    return {item.place: _count(item, library) for item, _ in lines(session) if item.dose is not None}
+    return {item.place: _count(item, library) for item, _ in session.lines() if item.dose is not None}
 
 
 def works(session: Session, day: int, library: Library, counts: Counts) -> tuple[Work, ...]:
     """The works of a session in order; lines whose movement or dose could not be read are left out."""
     done = []
-    for item, group in lines(session):
+    for item, group in session.lines():
         if item.key is None or not readable(item, group):
             continue
         counted = counts.get(item.place)
@@ -36,15 +36,6 @@ def works(session: Session, day: int, library: Library, counts: Counts) -> tuple
         stated = counted is not None and counted.effort_stated
         done.append(Work(day, session, item, group, library.movement(item.key), sets, hard, stated))
     return tuple(done)
-
-
-def lines(session: Session) -> Iterator[tuple[Item, Group | None]]:
-    """Every work item of a session with the group it stands in."""
-    for entry in session.work:
-        if isinstance(entry, Group):
-            yield from ((item, entry) for item in entry.items)
-        else:
-            yield entry, None
 
 
 def readable(item: Item, group: Group | None) -> bool:

@@ -7,22 +7,24 @@ from typing import Any
 from setwright.findings import Finding
 from setwright.library.kit import with_known_stations
 from setwright.library.names import fold
+from setwright.library.percents import which_max
 from setwright.library.reuse import in_place_of, written_out
 from setwright.library.table import Library, library
-from setwright.model.people import Athlete
+from setwright.model.people import Athlete, Squad
 from setwright.model.plan import Group, Instead, Item, Session, Week
 from setwright.model.weekly import DoneBefore
 from setwright.places import Place
 from setwright.reading import fitting
 from setwright.reading import key_rules as rules
-from setwright.reading.dose import Dose, SetGroup, Sides
+from setwright.reading.dose import Dose, SetGroup, SetWork, Sides
 from setwright.reading.habits import Habits
+from setwright.reading.tied import tied
 
 
 def resolve(
     week: Week, table: Library | None = None, unread: Collection[str] = ()
 ) -> tuple[Week, tuple[Finding, ...]]:
-    """The week with the library's key in each item and with its own word for the sides in each open dose.
+    """The week with the library's key in each item and max, and its own word for the sides in each open dose.
 
     Findings: names that are unknown or name several movements, in work, limits, maxes and last week; stations
     of the gym that no movement asks for; and questions about doses that depend on the movement (sides,
@@ -35,10 +37,11 @@ def resolve(
     copied, findings = written_out(week.sessions, table)
     resolver = _Resolver(week, table, frozenset(map(fold, unread)))
     sessions = tuple(resolver.session(session) for session in copied)
-    resolver.people()
+    squad = resolver.people()
     gym, of_the_gym = (None, ()) if week.gym is None else with_known_stations(week.gym, table)
-    known = {"sessions": sessions, "last_week": resolver.last_week(), "gym": gym}
-    return week.model_copy(update=known), _once((*findings, *resolver.findings, *of_the_gym))
+    known = {"sessions": sessions, "squad": squad, "last_week": resolver.last_week(), "gym": gym}
+    resolved = week.model_copy(update=known)
+    return resolved, _once((*findings, *resolver.findings, *of_the_gym, *which_max(resolved, table)))
 
 
 class _Resolver:
@@ -53,11 +56,19 @@ class _Resolver:
         work = tuple(self._entry(entry, session.title) for entry in session.work)
         return session.model_copy(update={"work": work, "warm_up": tuple(map(self._known, session.warm_up))})
 
-    def people(self) -> None:
-        """Names in the squad: a limit on a movement nobody knows would protect nobody."""
-        for athlete in self._week.squad.athletes if self._week.squad else ():
-            for name, place in _names_of(athlete):
-                self._key(name, place, athlete.name)
+    def people(self) -> Squad | None:
+        """The squad with keys in its maxes. A limit on a movement nobody knows would protect nobody."""
+        squad = self._week.squad
+        return squad and squad.model_copy(update={"athletes": tuple(map(self._athlete, squad.athletes))})
+
+    def _athlete(self, athlete: Athlete) -> Athlete:
+        for name, place in _names_of(athlete):
+            self._key(name, place, athlete.name)
+        maxes = (
+            best.model_copy(update={"key": self._key(best.movement, best.place, athlete.name)})
+            for best in athlete.maxes
+        )
+        return athlete.model_copy(update={"maxes": tuple(maxes)})
 
     def last_week(self) -> tuple[DoneBefore, ...]:
         """What was done before the plan, with the library's keys."""
@@ -78,6 +89,9 @@ class _Resolver:
 
     def _item(self, item: Item, where: str) -> Item:
         key = self._key(item.name, item.place, where)
+        loads = (*item.line_loads, *(load for own in item.loads for load in own.loads))
+        for name in dict.fromkeys(load.of_movement for load in loads if load.of_movement):
+            self._key(name, item.place, where)
         item = item.model_copy(
             update={"key": key, "instead": _with_lines(item, lambda line: self._item(line, where))}
         )
@@ -93,6 +107,8 @@ class _Resolver:
         )
         self.findings += (replace(finding, where=where) for finding in asked)
         dose = item.dose if asked else self._with_sides(item.dose, movement["sides"])
+        if movement["load_write"] == "each dumbbell":
+            dose = _in_each_hand(dose)
         return item.model_copy(update={"dose": dose})
 
     def _key(self, name: str, place: Place, where: str) -> str | None:
@@ -104,6 +120,8 @@ class _Resolver:
                 place, f'"{name}" names several movements', match.ask.rstrip("."), where
             )
             self.findings.append(finding)
+        elif match.key is None and (knot := tied(name, place)):
+            self.findings.append(replace(knot, where=where))
         elif match.key is None:
             write = " or ".join(f"`{near}`" for near in match.nearest)
             change = f"write {write}" if write else "write a name from the list that `setwright move` prints"
@@ -119,6 +137,26 @@ class _Resolver:
         sides = Sides(kind=kind, word="side" if kind == "each" else "in all")
         groups = tuple(_sided(group, sides) for group in dose.groups)
         return dose.model_copy(update={"groups": groups})
+
+
+def _in_each_hand(dose: Dose) -> Dose:
+    """The dose with every plain mass as the mass of one of two dumbbells."""
+    groups = tuple(
+        group.model_copy(
+            update={
+                "works": tuple(map(_both_hands, group.works)),
+                "last": None if group.last is None else _both_hands(group.last),
+            }
+        )
+        for group in dose.groups
+    )
+    return dose.model_copy(update={"groups": groups})
+
+
+def _both_hands(work: SetWork) -> SetWork:
+    if work.load is None or work.load.kind != "mass":
+        return work
+    return work.model_copy(update={"load": work.load.model_copy(update={"hands": 2})})
 
 
 def _with_lines(item: Item, resolved: Callable[[Item], Item]) -> tuple[Instead, ...]:
@@ -168,4 +206,3 @@ def _counted_in(counting: str, dose: Dose) -> str:
 def _names_of(athlete: Athlete) -> Iterator[tuple[str, Place]]:
     yield from ((name, athlete.place) for name in athlete.avoid)
     yield from ((name, limit.place) for limit in athlete.limits for name in limit.avoid)
-    yield from ((best.movement, best.place) for best in athlete.maxes)

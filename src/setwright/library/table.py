@@ -1,8 +1,10 @@
 """Look-up in the compiled library. Plain dicts from ``data/library.json``: no numpy, no YAML, no models."""
 
 import json
+from collections import Counter, defaultdict
 from collections.abc import Mapping
 from functools import cache, cached_property
+from itertools import chain
 from pathlib import Path
 from typing import Any, Final, NamedTuple
 
@@ -84,15 +86,28 @@ class Library:
         return None
 
     @cached_property
-    def _pairs(self) -> list[tuple[frozenset[str], str]]:
-        return [(pairs(folded), key) for folded, key in self._names.items()]
+    def _by_pair(self) -> dict[str, list[str]]:
+        """The names that hold each pair of letters: only names with something in common are scored."""
+        found: dict[str, list[str]] = defaultdict(list)
+        for folded in self._names:
+            for pair in pairs(folded):
+                found[pair].append(folded)
+        return found
+
+    @cached_property
+    def _sizes(self) -> dict[str, int]:
+        return {folded: len(pairs(folded)) for folded in self._names}
 
     def _nearest(self, name: str) -> tuple[str, ...]:
         typed = pairs(fold(name))
+        shared = Counter(chain.from_iterable(self._by_pair.get(pair, ()) for pair in typed))
+        fewest = LIKE_ENOUGH / 2 * len(typed)
         best: dict[str, float] = {}
-        for known, key in self._pairs:
-            best[key] = max(best.get(key, 0.0), likeness(typed, known))
-        ranked = sorted((-score, key) for key, score in best.items() if score >= LIKE_ENOUGH)
+        for folded, count in shared.items():
+            if count >= fewest and (score := likeness(count, len(typed), self._sizes[folded])) >= LIKE_ENOUGH:
+                key = self._names[folded]
+                best[key] = max(best.get(key, 0.0), score)
+        ranked = sorted((-score, key) for key, score in best.items())
         return tuple(self._movements[key]["name"] for _, key in ranked[:NEAREST])
 
 

@@ -1,12 +1,17 @@
 """The squad: who trains, and what limits hold for them."""
 
-from typing import Literal
+import datetime as dt
+from collections.abc import Mapping
+from typing import Final, Literal
 
 from pydantic import Field
 
 from setwright.places import Place
+from setwright.reading.dose import Load, MaxKind
 from setwright.reading.frozen import Frozen
 
+How = Literal["tested", "estimated"]
+HOW_KINDS: Final[Mapping[How, MaxKind]] = {"tested": "tested max", "estimated": "estimated max"}
 LimitAngle = Literal["arm behind", "arm up", "arm across", "arm turned out"]
 
 
@@ -25,12 +30,45 @@ class Limit(Frozen):
     set_by: str | None = None
 
 
+class Best(Frozen):
+    """A best of one day: a load tested or lifted ``reps`` times, or a tested number of repetitions alone.
+
+    ``load`` is a mass or bodyweight with more or less, in kg or lb as typed; None for repetitions alone.
+    """
+
+    how: How
+    on: dt.date
+    load: Load | None = None
+    reps: int | None = None
+
+
+class TrainingMax(Frozen):
+    """What percents of the training max are taken of: a percent of the best, or a load of the coach's own."""
+
+    percent: float | None = None
+    load: Load | None = None
+
+
 class Max(Frozen):
-    """A best lift as written; parsed in full with the loads."""
+    """The maxes of one movement, ``movement`` and ``text`` as typed; ``key`` from ``library.resolve``.
+
+    ``none_yet``: none on purpose. ``unread``: something in it was asked about, so more may be on file.
+    """
 
     movement: str
     text: str
     place: Place
+    key: str | None = None
+    bests: tuple[Best, ...] = ()
+    training: TrainingMax | None = None
+    none_yet: bool = False
+    unread: bool = False
+
+    @property
+    def kinds(self) -> frozenset[MaxKind]:
+        """The kinds of max that are on file here."""
+        kinds: set[MaxKind] = {HOW_KINDS[best.how] for best in self.bests}
+        return frozenset(kinds | {"training max"} if self.training else kinds)
 
 
 class Athlete(Frozen):
@@ -71,3 +109,8 @@ class Squad(Frozen):
     groups: dict[str, tuple[str, ...]] = Field(default_factory=dict)
     note: str | None = None
     private_note: str | None = None
+
+    @property
+    def training(self) -> tuple[Athlete, ...]:
+        """The athletes who take part."""
+        return tuple(athlete for athlete in self.athletes if athlete.participation != "out")

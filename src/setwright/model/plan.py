@@ -1,6 +1,7 @@
 """A plan as typed models: a week of sessions, their items, and what the week is for."""
 
 import datetime as dt
+from collections.abc import Iterator
 from typing import Final, Literal
 
 from pydantic import InstanceOf
@@ -13,7 +14,7 @@ from setwright.model.room import Gym
 from setwright.model.stages import Stage
 from setwright.model.weekly import DoneBefore, WeeklySets
 from setwright.places import Place
-from setwright.reading.dose import Amount, Dose, Load, MaxKind, Rest, Sides, Tempo, WarmUp
+from setwright.reading.dose import BARE_PERCENT_OF, Amount, Dose, Load, MaxKind, Rest, Sides, Tempo, WarmUp
 from setwright.reading.frozen import Frozen
 from setwright.reading.habits import Member
 
@@ -79,6 +80,14 @@ class Item(Frozen):
     allow: tuple[Allowed, ...] = ()
     note: str | None = None
     private_note: str | None = None
+
+    @property
+    def line_loads(self) -> tuple[Load, ...]:
+        """Every load that the line says of its work sets; the item's own where it has no dose."""
+        if self.dose is None:
+            return () if self.load is None else (self.load,)
+        works = (work for group in self.dose.groups for work in group.every_work)
+        return tuple(work.load for work in works if work.load is not None)
 
 
 class Instead(Frozen):
@@ -203,6 +212,14 @@ class Session(Frozen):
         """What a coach calls it: the day, else the name, else "the session"."""
         return self.day or self.name or "the session"
 
+    def lines(self) -> Iterator[tuple[Item, Group | None]]:
+        """Every work item in order with the group it stands in."""
+        for entry in self.work:
+            if isinstance(entry, Group):
+                yield from ((item, entry) for item in entry.items)
+            else:
+                yield entry, None
+
     def is_called(self, typed: str) -> bool:
         """Whether a typed word is the day or the name of this session."""
         named = self.name is not None and self.name.casefold() == typed.casefold()
@@ -210,9 +227,7 @@ class Session(Frozen):
 
     def items(self) -> tuple[Item, ...]:
         """Every work item in order, those inside groups too."""
-        return tuple(
-            item for entry in self.work for item in (entry.items if isinstance(entry, Group) else (entry,))
-        )
+        return tuple(item for item, _ in self.lines())
 
 
 class Lighter(Frozen):
@@ -250,7 +265,7 @@ class Week(Frozen):
     starts: dt.date | None = None
     unit: Literal["kg", "lb"] | None = None
     dose_order: Literal["sets x reps", "reps x sets"] | None = None
-    percent_of: MaxKind = "tested max"
+    percent_of: MaxKind | None = None
     sides: Literal["each", "in all"] | None = None
     aim: Aim | None = None
     aim_place: Place | None = None
@@ -278,3 +293,8 @@ class Week(Frozen):
     def title(self) -> str:
         """The plan's name, and in a plan of several weeks which one this is."""
         return self.name if self.of == 1 else f"{self.name}, week {self.number} of {self.of}"
+
+    @property
+    def max_kind(self) -> MaxKind:
+        """The max that a percent without further words is taken of."""
+        return self.percent_of or BARE_PERCENT_OF

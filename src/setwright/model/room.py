@@ -3,7 +3,7 @@
 import re
 from fractions import Fraction
 from functools import lru_cache
-from typing import Final, Literal
+from typing import Final, Literal, TypeVar
 
 from pydantic import Field
 
@@ -11,6 +11,8 @@ from setwright.places import Place
 from setwright.reading.frozen import Frozen
 from setwright.reading.loads import KG_PER_LB
 from setwright.reading.measures import Unit
+
+Mass = TypeVar("Mass", float, Fraction)
 
 NEWTON_A_KG: Final = 9.80665
 """Standard gravity, N/kg (3rd General Conference on Weights and Measures, 1901): a pull told in kg."""
@@ -54,13 +56,15 @@ def exactly(typed: float) -> Fraction:
     return Fraction(str(typed))
 
 
-def kilograms(mass: Fraction, unit: Unit) -> Fraction:
-    """A mass in kg, exact: the pound is so by definition (NIST Handbook 44, appendix C).
+def kilograms(mass: Mass, unit: str | None) -> Mass:
+    """A mass in kg, exact for a fraction: the pound is so by definition (NIST Handbook 44, appendix C).
 
-    >>> kilograms(Fraction(45), "lb")
-    Fraction(408233133, 20000000)
+    >>> kilograms(Fraction(45), "lb"), kilograms(100.0, "lb")
+    (Fraction(408233133, 20000000), 45.359237)
     """
-    return mass * exactly(KG_PER_LB) if unit == "lb" else mass
+    if unit != "lb":
+        return mass
+    return mass * exactly(KG_PER_LB) if isinstance(mass, Fraction) else mass * KG_PER_LB
 
 
 _PAIR: Final = re.compile(r"\b(?:twin|dual|double|crossover|pair)", re.IGNORECASE)

@@ -1,14 +1,23 @@
 """What one person does of a session: what is meant for them, what they do instead, and their own load."""
 
-from collections.abc import Sequence
-from typing import TypeVar
+from collections.abc import Iterator, Sequence
+from typing import NamedTuple, TypeVar
 
 from setwright.model.people import Athlete
-from setwright.model.plan import AthleteLoad, Group, Instead, Item, Week
+from setwright.model.plan import AthleteLoad, Group, Instead, Item, Session, Week
+from setwright.reading.merging import dose_of_own
 
 One = TypeVar("One", AthleteLoad, Instead)
 Known = frozenset[str] | None
 """A person's name with the groups they belong to; None for everybody."""
+
+
+class Done(NamedTuple):
+    """A line of work, in its group or in none, as the ``athletes`` do it: with a load of their own in it."""
+
+    item: Item
+    group: Group | None
+    athletes: tuple[Athlete, ...]
 
 
 def names_of(week: Week, athlete: Athlete) -> frozenset[str]:
@@ -44,6 +53,34 @@ def own_load(item: Item, athlete: Known) -> AthleteLoad | None:
     return _theirs(item.loads, athlete)
 
 
+def with_own_load(item: Item, athlete: Known) -> Item:
+    """The line with the load of this person's own, or of a group of theirs, in the place of what it says."""
+    own = own_load(item, athlete)
+    if own is None:
+        return item
+    dose = item.dose and dose_of_own(item.dose, own.loads)
+    return item.model_copy(update={"dose": dose, "load": next(iter(own.loads), None)})
+
+
+def lines_done(session: Session, week: Week) -> Iterator[Done]:
+    """Every line of a session's work as it is written, then as those do it who have something of their own.
+
+    Somebody's own is a load or what they do instead. Without a squad the athletes are nobody's.
+    """
+    for item, group in session.lines():
+        done: dict[tuple[int, str | None], Done] = {(id(item), None): Done(item, group, ())}
+        for athlete in week.squad.training if week.squad else ():
+            called = names_of(week, athlete)
+            if not (meant(item, called) and (group is None or meant(group, called))):
+                continue
+            for line in lines_of(item, called):
+                own = own_load(line, called)
+                key = (id(line), own.who if own else None)
+                so_far = done.get(key) or Done(with_own_load(line, called), _group_of(own, group), ())
+                done[key] = so_far._replace(athletes=(*so_far.athletes, athlete))
+        yield from done.values()
+
+
 def named(entries: Sequence[Item | Group]) -> frozenset[str]:
     """Everyone for whom some line is meant, not meant, or another one."""
     items = [item for entry in entries for item in (entry.items if isinstance(entry, Group) else (entry,))]
@@ -52,6 +89,11 @@ def named(entries: Sequence[Item | Group]) -> frozenset[str]:
     for instead in (one for item in items for one in item.instead):
         told += [instead.who, *named(instead.lines)]
     return frozenset(told)
+
+
+def _group_of(own: AthleteLoad | None, group: Group | None) -> Group | None:
+    """The group of a line; who has a load of their own has none of the group's."""
+    return group and group.model_copy(update={"load": None}) if own else group
 
 
 def _theirs(every: tuple[One, ...], athlete: Known) -> One | None:

@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Callable, Mapping
+from dataclasses import replace
 from types import MappingProxyType
 from typing import Final, NamedTuple
 
@@ -11,10 +12,11 @@ from setwright.reading import questions_amount as ask
 from setwright.reading import questions_how as how
 from setwright.reading import questions_signs as signs
 from setwright.reading.cursor import Cursor, Unclear, Unread
-from setwright.reading.guesses import GUESSES, Guess, Meant, meant
+from setwright.reading.guesses import BRACKETED, GUESSES, Guess, Meant, meant
 from setwright.reading.lexer import Token
 from setwright.reading.question import Question
 from setwright.reading.vocabulary import VOCABULARY, nearest_words
+from setwright.reading.whole_lines import whole_lines
 
 MOST_CHARACTERS = 400
 """Longest dose line that is read (choice: the longest of the trade has 150 characters)."""
@@ -37,21 +39,30 @@ class Asked:
     """Findings of one line; where reading stopped, it says what was meant and where to go on.
 
     ``reads`` tells whether a text is a line of this kind, so that only lines that are read are offered to
-    copy.
+    copy; None when nobody will see what is offered.
     """
 
     def __init__(
-        self, cursor: Cursor, place: Place, reads: Callable[[str], bool], tongue: Tongue = DOSE
+        self,
+        cursor: Cursor,
+        place: Place,
+        reads: Callable[[str], bool] | None,
+        tongue: Tongue = DOSE,
     ) -> None:
         self._cursor = cursor
         self._place = place
         self._reads = reads
         self._tongue = tongue
+        self._span = (0, 0)
         self.findings: list[Finding] = []
 
     def in_order(self) -> tuple[Finding, ...]:
-        """The findings from left to right."""
-        return tuple(in_order(self.findings))
+        """The findings from left to right; a line's only fault is mended in the whole line."""
+        if len(self.findings) > 1 or self._reads is None:
+            return tuple(in_order(self.findings))
+        (only,) = self.findings
+        change = whole_lines(only.change, self._cursor.line.text, self._span, self._reads)
+        return (replace(only, change=change),)
 
     def fits(self) -> bool:
         """Whether the line can be a dose line at all; if not, that is the finding."""
@@ -61,6 +72,10 @@ class Asked:
         elif self._cursor.token.kind == "end":
             self._add(ask.NOTHING, 0, len(line), {})
         return not self.findings
+
+    def about(self, question: Question) -> bool:
+        """Whether a finding of the question's rule is among them."""
+        return any(finding.rule == question.rule.id for finding in self.findings)
 
     def ask(self, unclear: Unclear) -> None:
         """Add the finding of a question."""
@@ -104,7 +119,10 @@ class Asked:
 
     def _brackets(self, token: Token) -> Meant:
         """The question about a bracket or star, with a line to copy if one without it is read."""
-        text = self._cursor.line.text
+        text, reads = self._cursor.line.text, self._reads or bool
+        known = meant(text, (0, len(text)), token.start, self._cursor.habits, BRACKETED)
+        if known is not None:
+            return known
         bare = re.sub(r"[()\[\]{}<>*]", "", text)
         comma = re.sub(r"\s*\(([^()]*)\)", r", \1", text)
         without = re.sub(r"\s*[(\[{<][^)\]}>0-9]*[)\]}>]", "", text)
@@ -113,7 +131,7 @@ class Asked:
             end += 1
         for line in (bare, comma, without):
             write = " ".join(line.split())
-            if not set(write) & {*_BRACKETS, "*"} and self._reads(write):
+            if not set(write) & {*_BRACKETS, "*"} and reads(write):
                 return Meant(signs.BRACKETS, token.start, end, {"write": write})
         return Meant(signs.BRACKETS_OUT, token.start, end, {})
 
@@ -139,6 +157,7 @@ class Asked:
     def _add(self, question: Question, start: int, end: int, fills: dict[str, str]) -> None:
         question = self._tongue.instead.get(question, question)
         line = self._cursor.line
+        self._span = (start, end)
         typed = line.text[start:end].strip()
         words = {**fills, "typed": typed}
         place = self._place.shifted(*line.typed_span(start, end))

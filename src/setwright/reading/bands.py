@@ -63,7 +63,7 @@ def _names(cursor: Cursor) -> set[str]:
 def _known(cursor: Cursor, name: str, count: float, start: int) -> Load:
     bands = cursor.habits.bands
     if bands is not None and name not in _names(cursor):
-        known = f". It has {', '.join(sorted(bands))}" if bands else ""
+        known = f'. It has {", ".join(sorted(bands))}: "with {min(bands)} band"' if bands else ""
         first = next(token for token in cursor.line.tokens if token.start == start)
         raise cursor.ask(ask.BAND, first, name=name, known=known)
     return Load(kind="band", name=name, low=count, high=count, stretch_m=_stretch(cursor))

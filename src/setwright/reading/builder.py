@@ -143,7 +143,8 @@ class Builder:
             value = self._node(next(events), events, depth + 1)
             if not isinstance(key, Scalar):
                 message = "a key is one word or a few words, not a list"
-                self.findings.append(rules.UNREADABLE.at(key.place, message, "write `name: value`"))
+                change = "write `name: value`; moves that go together stand under `superset:`, one line each"
+                self.findings.append(rules.UNREADABLE.at(key.place, message, change))
             elif event.flow_style and isinstance(value, Scalar) and value.is_empty and _no_colon(key, value):
                 split.append(key)
                 pairs[-1:] = [_joined(pairs[-1], key)] if pairs else [(key, value)]

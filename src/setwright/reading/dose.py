@@ -4,12 +4,15 @@ None means "not written". A ``Span`` with ``high`` None is open ("max", "5+"). R
 numbers; seconds, metres and kilograms are floats; pounds are kept as typed, with ``unit``.
 """
 
-from typing import Literal
+from typing import Final, Literal, get_args
 
 from setwright.places import Place
 from setwright.reading.frozen import Frozen
 
 MaxKind = Literal["tested max", "training max", "estimated max", "today's max"]
+MAX_KINDS: Final[tuple[MaxKind, ...]] = get_args(MaxKind)
+BARE_PERCENT_OF: Final[MaxKind] = "tested max"
+"""What a percent is taken of when neither the line nor the plan says it (the plan language)."""
 GroupKind = Literal[
     "straight", "list", "cluster", "rest_pause", "partials", "ladder", "total", "top_set", "test"
 ]
@@ -59,6 +62,11 @@ class Load(Frozen):
     name: str | None = None
     stretch_m: float | None = None
     lone_plus: bool = False
+
+    @property
+    def of_movement(self) -> str | None:
+        """The movement whose max a percent is taken of, as typed; None when it is of anything else."""
+        return None if self.of in {None, *MAX_KINDS, "top set", "bodyweight"} else self.of
 
 
 class Effort(Frozen):
@@ -157,6 +165,11 @@ class SetGroup(Frozen):
     split_s: float | None = None
     stop: str | None = None
     rungs: tuple[int, ...] = ()
+
+    @property
+    def every_work(self) -> tuple[SetWork, ...]:
+        """Each kind of set once, that of the last set too."""
+        return (*self.works, self.last) if self.last else self.works
 
 
 class WarmUpStep(Frozen):

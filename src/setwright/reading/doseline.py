@@ -5,6 +5,8 @@ Where reading stops, ``guesses`` says what the words may have meant, and reading
 comma, so that one line can have several faults.
 """
 
+from collections.abc import Callable
+
 from setwright.findings import Finding
 from setwright.places import Place
 from setwright.reading.asked import Asked
@@ -15,7 +17,9 @@ from setwright.reading.habits import Habits
 from setwright.reading.heads import head
 from setwright.reading.lexer import lex
 from setwright.reading.qualifiers import qualifier
+from setwright.reading.questions_amount import DOSE_ORDER
 from setwright.reading.questions_how import LOAD_ON_PART
+from setwright.reading.questions_signs import EVERY_MINUTE
 
 _NOWHERE = Place("", 1, 1, 1, 1)
 
@@ -27,8 +31,14 @@ def read_dose(text: str, place: Place, habits: Habits) -> tuple[Dose | None, tup
     part of it that has two meanings or none. Habits say what the top of the plan settles, and
     whether the line stands alone or in a group that says its rounds, times or ladder.
     """
+    return _read(text, place, habits, lambda line: _read(line, _NOWHERE, habits)[0] is not None)
+
+
+def _read(
+    text: str, place: Place, habits: Habits, reads: Callable[[str], bool] | None = None
+) -> tuple[Dose | None, tuple[Finding, ...]]:
     cursor = Cursor(lex(text), habits)
-    asked = Asked(cursor, place, lambda line: read_dose(line, _NOWHERE, habits)[0] is not None)
+    asked = Asked(cursor, place, reads)
     drafts = _chain(cursor, asked) if asked.fits() else []
     if asked.findings:
         return None, asked.in_order()
@@ -77,7 +87,8 @@ def _group(cursor: Cursor, asked: Asked) -> Draft:
             asked.stopped(stop, part, quiet=not known)
     if known:
         for unclear in checks(cursor, draft):
-            asked.ask(unclear)
+            if not (unclear.question is DOSE_ORDER and asked.about(EVERY_MINUTE)):
+                asked.ask(unclear)
     return draft
 
 

@@ -1,5 +1,6 @@
 """Questions that need the movement: what it is counted in, which sides it works, what loads it."""
 
+import re
 from typing import Literal
 
 from setwright.findings import Finding
@@ -11,6 +12,11 @@ from setwright.reading.habits import Habits
 from setwright.reading.lexer import lex
 from setwright.reading.question import Question
 
+_HEAD = re.compile(
+    r"\d+(?:-\d+)?\s*(?:[x×*]|by|sets? of)\s*(?:\d+(?:-\d+)?|max|amrap)(?![-\d+]|\s*\+)(?:\s*reps?\b)?\s*",
+    re.IGNORECASE,
+)
+"""Sets and repetitions at the start of a line; what stands behind them is kept in what is proposed."""
 Worked = Literal["both", "one", "alternating"]
 
 
@@ -51,7 +57,17 @@ def _ask(question: Question, dose: Dose, group: SetGroup, **fills: str) -> Findi
     amount = (
         f"{span.low:g}" if span.high == span.low else f"{span.low:g}-{span.high:g}" if span.high else "max"
     )
-    words = {"typed": dose.text.strip(), "sets": f"{group.sets.low:g}", "number": amount, **fills}
+    behind = _HEAD.sub("", dose.text.strip())
+    rest = (
+        "" if behind == dose.text.strip() else re.sub(r"^(?=[^\s,])", " ", re.sub(r"^/\s*", "each ", behind))
+    )
+    words = {
+        "typed": dose.text.strip(),
+        "sets": f"{group.sets.low:g}",
+        "number": amount,
+        "rest": rest,
+        **fills,
+    }
     return _finding(question, dose.place, words)
 
 

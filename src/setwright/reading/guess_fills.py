@@ -3,9 +3,8 @@
 import re
 from typing import Final
 
+from setwright.reading.guess_lists import Fills, listed, numbers
 from setwright.reading.habits import Habits
-
-Fills = dict[str, str]
 
 MONTHS: Final = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
 _NUMBERS: Final = (
@@ -29,29 +28,48 @@ WORD_NUMBER = "|".join(_NUMBERS[1:])
 _PLACEHOLDER = "3 x 10"
 
 
-def numbers(text: str) -> list[str]:
-    """The numbers in a text, as typed."""
-    return re.findall(r"\d+(?:\.\d+)?", text)
-
-
-def listed(match: re.Match[str], _: Habits) -> Fills:
-    """Numbers set by set, or as parts."""
-    found = numbers(match.group())
-    return {"commas": ", ".join(found), "pluses": " + ".join(found), "first": found[0], "second": found[1]}
-
-
 def pluses(match: re.Match[str], _: Habits) -> Fills:
     """Parts joined by plus signs."""
-    parts = [re.sub(r"(\d+)x(\d+)", r"\1 sets of \2", part.strip()) for part in match.group().split("+")]
-    return {"pluses": " + ".join(parts), "first": parts[0], "last": parts[-1]}
+    parts = [re.sub(r"(\d+)x(\d+)", r"\1 sets of \2", part.strip()) for part in match["parts"].split("+")]
+    sets = match["before"] or match["after"]
+    times = f"{sets} x " if sets else ""
+    return {
+        "pluses": " + ".join(parts),
+        "helped": f"{sets or 1} x {parts[0]}",
+        "last": parts[-1],
+        "sets": times,
+    }
+
+
+def inside(match: re.Match[str], _: Habits) -> Fills:
+    """The sub-part of "3x20 (5 each way)" as what is done."""
+    return {"write": f"{match['sets']} x {match['inside']}"}
+
+
+def two_loads(match: re.Match[str], habits: Habits) -> Fills:
+    """The two loads of "3x8 24/16"."""
+    dose = f"{match['dose']} " if match["dose"] else ""
+    return {"dose": dose, "first": match["first"], "second": match["second"], "unit": habits.unit or "kg"}
 
 
 def slashed(match: re.Match[str], _: Habits) -> Fills:
     """The two sides of a slash as work and rest: bare numbers are seconds."""
     first, second = (
-        f"{part} s" if part.isdigit() else part for part in map(str.strip, match.group().split("/"))
+        f"{part} s" if part.isdigit() else part for part in map(str.strip, match["work"].split("/"))
     )
-    return {"first": first, "second": second, "commas": ", ".join(numbers(match.group()))}
+    times = match.groupdict().get("times")
+    sets = f"{times} x " if times else ""
+    return {"first": first, "second": second, "sets": sets, "commas": ", ".join(numbers(match["work"]))}
+
+
+def reps_at(match: re.Match[str], habits: Habits) -> Fills:
+    """Repetitions behind the slash and the load in front of it: "(75%/4)3", "60%/2; 70%/2", "80/3x4"."""
+    unit = habits.unit or "kg"
+    found = re.findall(r"([\d.]+)(%?)\s*/\s*(\d+)\)?\s*x?\s*(\d*)", match.group(), re.IGNORECASE)
+    sets = [
+        f"{times or 1} x {reps} at {load}{'%' if sign else f' {unit}'}" for load, sign, reps, times in found
+    ]
+    return {"write": ", then ".join(sets)}
 
 
 def efforts(match: re.Match[str], habits: Habits) -> Fills:
@@ -61,9 +79,9 @@ def efforts(match: re.Match[str], habits: Habits) -> Fills:
 
 def every(match: re.Match[str], _: Habits) -> Fills:
     """Sets and repetitions of "EMOM 10: 5", and how often."""
-    found = numbers(match.group())
-    step = match.groupdict().get("step") or "1"
-    sets, reps = (*found[1 if match.groupdict().get("step") else 0 :], "10", "5")[:2]
+    step = match["step"] or "1"
+    found = numbers(f"{match['before'] or ''} {match['behind'] or ''}")[:2]
+    sets, reps = (*found, *("10", "5")[len(found) :])
     return {"sets": sets, "reps": reps, "clock": f"{step}:00"}
 
 
@@ -99,29 +117,37 @@ def plates(match: re.Match[str], habits: Habits) -> Fills:
     count = match["count"].lower()
     number = int(count) if count.isdigit() else _NUMBERS.index(count)
     unit = habits.unit or "kg"
-    return {"load": f"{number * _PLATE[unit]} {unit}"}
-
-
-def ladder(match: re.Match[str], _: Habits) -> Fills:
-    """The ends of a ladder, and its repetitions up, and up and down."""
-    found = [int(n) for n in numbers(match.group())]
-    first, last = (found[0], found[1]) if len(found) > 1 else (1, found[0])
-    low, high = sorted((first, last))
-    up = (low + high) * (high - low + 1) // 2
-    return {"first": str(first), "last": str(last), "up": str(up), "both": str(2 * up - last)}
+    return {"load": f"{number * _PLATE[unit] + float(match['more'] or 0):g} {unit}"}
 
 
 def percent(match: re.Match[str], _: Habits) -> Fills:
     """A percent, and what it leaves."""
     percent = float(match["percent"])
-    return {"percent": f"{percent:g}", "rest": f"{100 - percent:g}"}
+    dose = f"{match['dose'].strip()} " if match["dose"] else ""
+    return {"percent": f"{percent:g}", "rest": f"{100 - percent:g}", "dose": dose}
 
 
-def dots(match: re.Match[str], _: Habits) -> Fills:
-    """The parts of "3.3.3"."""
-    found = match["parts"].split(".")
-    sets = match["sets"] or match["after"]
-    return {"sets": f"{sets} x " if sets else "", "pluses": " + ".join(found)}
+def single(match: re.Match[str], _: Habits) -> Fills:
+    """One set of "heavy single @8"."""
+    reps = str(("single", "double", "triple").index(match["word"].lower()) + 1)
+    effort = f" at RPE {match['effort']}" if match["effort"] else ""
+    return {"reps": reps, "write": f"1 x {reps}{effort}"}
+
+
+def race(match: re.Match[str], _: Habits) -> Fills:
+    """The minutes of a race against the clock."""
+    return {"minutes": match["cap"] or "15"}
+
+
+def ramp(match: re.Match[str], habits: Habits) -> Fills:
+    """Warm-up steps typed load first, and the work behind them."""
+    unit = habits.unit or "kg"
+    found = re.findall(r"(bar|[\d.]+)\s*(kg|lb|%)?\s*x\s*(\d+)", match["steps"], re.IGNORECASE)
+    said = [
+        f"{reps} at {load}{'' if load.lower() == 'bar' else own if own == '%' else f' {own or unit}'}"
+        for load, own, reps in found
+    ]
+    return {"ramp": ", ".join(said), "work": (match.groupdict().get("work") or "").strip()}
 
 
 def warm(match: re.Match[str], _: Habits) -> Fills:
@@ -141,6 +167,12 @@ def weeks(match: re.Match[str], _: Habits) -> Fills:
 def base(match: re.Match[str], habits: Habits) -> Fills:
     """A number that is added, with its unit."""
     return {"number": match["number"], "unit": match["unit"] or habits.unit or "kg"}
+
+
+def with_comma(match: re.Match[str], _: Habits) -> Fills:
+    """The line with a comma for a dash."""
+    before, after = match.string[: match.start()].rstrip(), match.string[match.end() :].lstrip()
+    return {"write": f"{before}, {after}"}
 
 
 def named(match: re.Match[str], _: Habits) -> Fills:

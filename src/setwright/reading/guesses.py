@@ -4,10 +4,11 @@ A dose line is first read by its grammar; only where that stops are these looked
 """
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from typing import NamedTuple
 
 from setwright.reading import guess_fills as fills
+from setwright.reading import guess_lists as lists
 from setwright.reading import questions_amount as amounts
 from setwright.reading import questions_how as how
 from setwright.reading import questions_signs as signs
@@ -38,19 +39,75 @@ def _guess(pattern: str, question: Question, fill: Fill = fills.named) -> Guess:
     return Guess(pattern, question, fill)
 
 
+_LOAD = r"(?:bar|\d[\d.]*\s*(?:kg|lb|%)?)"
+RAMP = re.compile(rf"(?P<steps>(?:{_LOAD}\s*x\s*\d+\s*,\s*)+)(?P<work>\d+\s*x\s*\d+[^,]*)$", re.IGNORECASE)
+"""A line of warm-up sets, load first, and the work behind them."""
+_HYPHENS = r"\d+(?:\s*-\s*\d+){2,}"
+_SLASHES = r"\d[\d.]*(?:\s*/\s*\d[\d.]*){2,}"
+_AFTER_DOSE = r"(?P<dose>\d+\s*x\s*\d+)\s*,?\s+"
+_SIDES = r"\s*(?:side|arm|leg|hand|foot|way)\b"
+_TIMES = r"(?:\s*x\s*(?P<times>\d+))?"
+
+BRACKETED = (
+    _guess(r"^\s*(?P<reps>\d+)\s*\([^)\d]*\)\s*$", signs.BRACKETS_NUMBER),
+    _guess(r"\(\s*\d[\d.]*\s*%\s*/\s*\d+\s*\)\s*\d+", signs.BRACKETS, fills.reps_at),
+    _guess(
+        r"(?P<sets>\d+)\s*x\s*\d+\s*\(\s*(?P<inside>\d+\s*(?:each|per)\s+\w+)\s*\)",
+        signs.BRACKETS,
+        fills.inside,
+    ),
+    _guess(
+        r"(?:(?P<before>\d+)\s*x\s*)?\((?P<parts>\d+(?:\s*\+\s*\d+)+|\d+\s*x\s*\d+)\)"
+        r"(?:\s*,?\s*(?P<pause>\d+)\s*s\b)?",
+        signs.BRACKETS_PLUS,
+        lists.bracketed,
+    ),
+    _guess(r"(?:\d+\*?[\s,]+)+\d+\*", signs.STARS, lists.stars),
+)
+"""Looked through at a bracket or a star, in this order."""
+
 GUESSES = (
-    _guess(r"\be(?P<step>[2-9])?mom\b(?:\D*\d+){0,2}", signs.EVERY_MINUTE, fills.every),
+    _guess(
+        r"(?P<before>\d+\s*x\s*\d+\s*,?\s*)?\be(?P<step>[2-9])?mom\b(?P<behind>(?:\D*\d+){0,2})",
+        signs.EVERY_MINUTE,
+        fills.every,
+    ),
     _guess(r"every\s+(?P<time>[^,x]+?)\s*x\s*(?P<sets>\d+)", signs.EVERY_MINUTE, fills.every_for),
-    _guess(r"odd\s*/\s*even", signs.EVERY_MINUTE, fills.every),
+    _guess(r"odd\s*/\s*even", signs.ODD_EVEN),
     _guess(r"\bdeload\b.*", signs.LIGHTER),
     _guess(
-        r"->|→|=>|⇒|(?:\+?\s*[\d.]+\s*(?:kg|lb|%)?)?\s*/\s*w(?:ee)?k\b|\bw(?:ee)?k?\s?\d+\b|\+\s*\d+\s*(?:sets?|reps?)\b",
+        r"\bif\s+(?P<least>\d+)[^>→]*(?:->|→|=>)\s*\+?\s*(?P<step>\d+(?:\.\d+)?\s*(?:kg|lb|%))",
+        signs.WEEKS_IF,
+    ),
+    _guess(r"[a-z][\w ]*(?:->|→|=>)\s*[a-z][\w ]*", signs.TOGETHER_ARROW),
+    _guess(r"\+\s*/?-\s*(?P<percent>[\d.]+)\s*%\s*(?:per|each)\b[^,]*", signs.WEEKS_EFFORT),
+    _guess(r"\+\s*(?P<percent>\d+(?:\.\d+)?)\s*%\s*(?:/|per|each|every)\s*w(?:ee)?k\b", signs.WEEKS_PERCENT),
+    _guess(
+        r"->|→|=>|⇒|↑|↓|(?:\+?\s*[\d.]+\s*(?:kg|lb|%)?)?\s*/\s*w(?:ee)?k\b|\bw(?:ee)?k?\s?\d+\b"
+        r"|\+\s*\d+\s*(?:sets?|reps?)\b",
         signs.WEEKS,
         fills.weeks,
     ),
     _guess(r"\b[a-f][1-9]\b|\b[1-9][a-f]\b|\bss\b|\bb b\b|\bsuperset\b", signs.TOGETHER),
     _guess(r"\b[lr]\s*\d+\s*x\s*\d+(?:\s*[,;]\s*[lr]\s*\d+\s*x\s*\d+)?", signs.LEFT_RIGHT, fills.by_side),
+    _guess(r"(?P<sets>\d+)\s*x\s*(?P<metres>\d{3,})\s*m?\s*,?\s*\br\s*(?P<rest>\d+)", signs.LETTER_METRES),
     _guess(r"\br\s*(?P<number>\d+)", signs.LETTER_REST),
+    _guess(r"\bi go\b.*\byou go\b|\bgo when (?:the )?partner is done\b", amounts.PARTNERS),
+    _guess(
+        r"\b(?:heavy\s+)?(?P<word>single|double|triple)\b(?:\s*(?:@|at)\s*(?P<effort>\d+))?",
+        amounts.SINGLE,
+        fills.single,
+    ),
+    _guess(r"(?:\d+\s+rounds?\s+)?\bfor time\b(?:\s*,?\s*cap\s*(?P<cap>\d+))?", amounts.RACE, fills.race),
+    _guess(r"\b\d/\d\s*(?P<reps>\d+)\s*rm\b", signs.SLASH_RM),
+    _guess(r"(?P<reps>\d+)\s*rm\s*max\b", amounts.RM_TEST),
+    _guess(_SLASHES + r"\s*%", signs.SLASH_LIST, lists.waves),
+    _guess(
+        rf"(?:{_AFTER_DOSE}|\bat\s+)(?P<here>(?P<first>\d{{2,}})\s*/\s*(?!(?P=first)\b)(?P<second>\d{{2,}}))(?!\s*[/\d])",
+        signs.SLASH_LOADS,
+        fills.two_loads,
+    ),
+    _guess(_AFTER_DOSE + r"(?P<here>[\d. ]*\d\s*/\s*\d+(?:\s*reps?)?)(?!\s*[/\d])", signs.SLASH_STYLE),
     _guess(
         rf"\d{{1,2}}[-/ .]*(?:{fills.MONTH})[a-z]*|(?:{fills.MONTH})[a-z]*[-/ .]*\d{{1,2}}|\d{{4}}-\d\d-\d\d",
         signs.DATE,
@@ -61,25 +118,50 @@ GUESSES = (
         signs.NUMBER_WORDS,
         fills.in_digits,
     ),
-    _guess(rf"\b(?P<count>\d|{fills.WORD_NUMBER})\s+plates?\b", how.PLATES, fills.plates),
-    _guess(r"\brest\s*:(?P<number>\d{3,})", how.REST_COLON),
-    _guess(r"\b\d+\s*:\s*\d\b|\d+\s+:\s*\d+|\d+\s*:\s+\d+", signs.RATIO, fills.listed),
     _guess(
-        r"(?<![\d/.])(?P<day>[3-9]|1[0-2])/(?!(?P=day)\b)(?:[3-9]|1[0-2])(?![\d/%.])",
+        rf"\b(?P<count>\d|{fills.WORD_NUMBER})\s+plates?\b(?:\s*\+\s*(?P<more>\d+(?:\.\d+)?))?",
+        how.PLATES,
+        fills.plates,
+    ),
+    _guess(r"\brest\s*:(?P<number>\d{3,})", how.REST_COLON),
+    _guess(r"\b(?P<one>\d+)\s*:\s*(?P=one)\b(?!:)", signs.RATIO_EVEN),
+    _guess(r"\b\d+\s*:\s*\d\b|\d+\s+:\s*\d+|\d+\s*:\s+\d+", signs.RATIO, lists.ratio),
+    _guess(
+        r"(?<![\d/.])(?P<day>[3-9]|1[0-2])/(?!(?P=day)\b)(?:[3-9]|1[0-2])(?![\d/%.]|\s*x)",
         signs.DATE,
         fills.date,
     ),
     _guess(r"(?P<scale>rir|rpe)\s*\d+(?:\s*/\s*\d+)+", signs.SLASH_EFFORT, fills.efforts),
-    _guess(r"\d[\d.%]*(?:\s*/\s*\d[\d.%]*){2,}", signs.SLASH, fills.listed),
-    _guess(r"\d[^,;/()]*/\s*[^\s,;()/]+", signs.SLASH_TWO, fills.slashed),
-    _guess(r"(?:[^\s,;()/]+\s*/\s*)+[^\s,;()]+|/", signs.SLASH_WORDS),
+    _guess(rf"(?P<once>{_SLASHES}){_TIMES}", signs.SLASH, lists.waves),
+    _guess(
+        r"\d[\d.]*\s*%\s*/\s*\d+(?:\s*[;,]\s*\d[\d.]*\s*%\s*/\s*\d+)*|\d[\d.]*/(?:[1-9]|1[0-2])x\d+",
+        signs.SLASH_REPS,
+        fills.reps_at,
+    ),
+    _guess(
+        r"(?P<work>\d+\s*x\s*[^,;/()]*(?:[a-z]|:\d\d)\s*/\s*[^\s,;()/]+)", signs.SLASH_REST, fills.slashed
+    ),
+    _guess(r"(?P<work>\d+\s*/\s*\d+)\s*x\s*(?P<times>\d+)", signs.SLASH_REST, fills.slashed),
+    _guess(rf"(?P<work>\d[^,;/()]*/(?!{_SIDES})\s*[^\s,;()/]+)", signs.SLASH_TWO, fills.slashed),
+    _guess(rf"(?:[^\s,;()/]+\s*/(?!{_SIDES})\s*)+[^\s,;()]+|/(?!{_SIDES})", signs.SLASH_WORDS),
     _guess(
         r"\d+\s*-\s*\d+(?:\s*-\s*\d+)?\s*(?:ladder|pyramid)|(?:ladder|pyramid)\s*\d+(?:\s*-\s*\d+)?",
         amounts.LADDER,
-        fills.ladder,
+        lists.ladder,
     ),
-    _guess(r"\d+(?:\s*-\s*\d+){2,}", signs.HYPHEN_LIST, fills.listed),
-    _guess(r"-\s*(?P<percent>\d+(?:\.\d+)?)\s*%", how.PERCENT_OF_NOTHING, fills.percent),
+    _guess(r"\d+(?:\s*,\s*\d+)+\s*,?\s*(?:\.\.\.?|…)\s*\d+", amounts.LADDER_DOTS, lists.countdown),
+    _guess(_HYPHENS + r"\s*drop\w*", signs.HYPHEN_DROP, lists.drops),
+    _guess(
+        rf"(?P<once>1(?P<turn>\s*-\s*\d+\s*-\s*1)|1-2-3(?:-4(?:-5)?)?)(?!\s*-|\d){_TIMES}",
+        signs.HYPHEN_LADDER,
+        lists.steps,
+    ),
+    _guess(rf"(?P<once>{_HYPHENS}(?:\s+{_HYPHENS})*){_TIMES}", signs.HYPHEN_LIST, lists.waves),
+    _guess(
+        r"-\s*(?P<percent>\d+(?:\.\d+)?)\s*%(?P<dose>\s*\d+\s*x\s*\d+)?",
+        how.PERCENT_OF_NOTHING,
+        fills.percent,
+    ),
     _guess(
         r"(?P<warm>\d+)\s*(?:wu|warm-?ups?)\b(?:\s*sets?)?\s*\+\s*(?P<work>[^,]+)",
         signs.WARM_UP_PLUS,
@@ -90,32 +172,64 @@ GUESSES = (
     _guess(
         r"(?:(?P<sets>\d+)\s*x\s*)?(?<![\d.])(?P<parts>\d+(?:\.\d+){2,})(?:\s*x\s*(?P<after>\d+))?",
         signs.DOTTED,
-        fills.dots,
+        lists.dots,
     ),
     _guess(
         r"(?:^|(?<=,)|(?<=, )|(?<=at )|(?<=@))\+\s*(?P<number>\d+(?:\.\d+)?)\s*(?P<unit>kg|lb)?",
         how.PLUS_BASE,
         fills.base,
     ),
+    _guess(r"\b(?P<amount>to failure|failure|max|amrap)\s*x\s*(?P<sets>\d+)", amounts.SETS_LAST),
     _guess(r"\bm\s*\+\s*(?P<number>\d+)", signs.MAX_PLUS),
-    _guess(r"\d+(?:\s*\+\s*\w+)+", signs.BARE_PLUS, fills.pluses),
+    _guess(
+        r"\d+\s*x\s*\d+\s+(?P<here>\+(?P<number>\d+(?:\.\d+)?)\s*(?P<unit>kg|lb)?)(?!\s*[+x]|\w)",
+        how.PLUS_BASE,
+        fills.base,
+    ),
+    _guess(
+        r"(?<![\d+])(?<!\+ )(?:(?P<before>\d+)\s*x\s*)?(?P<parts>\d+\s*\+\s*\d+)(?!\s*\+|\w)"
+        r"(?:\s*x\s*(?P<after>\d+))?",
+        signs.BARE_PLUS_TWO,
+        fills.pluses,
+    ),
+    _guess(
+        r"(?:(?P<before>\d+)\s*x\s*)?(?P<parts>\d+(?:\s*\+\s*\w+)+)(?:\s*x\s*(?P<after>\d+))?",
+        signs.BARE_PLUS,
+        fills.pluses,
+    ),
     _guess(r"\+\s*(?P<number>\d+(?:\.\d+)?)\s*(?P<unit>kg|lb)?", how.PLUS_BASE, fills.base),
-    _guess(r"(?:\d+\*?\s+)+\d+\*", signs.BRACKETS_OUT),
+    _guess(
+        r"(?:^|(?<=,)|(?<=, )|(?<=at )|(?<=@))-\s*(?P<number>\d+(?:\.\d+)?)\s*(?P<unit>kg|lb)?(?!\s*%)",
+        how.MINUS_BASE,
+        fills.base,
+    ),
+    _guess(r"(?P<once>\d+(?:_\d+){2,})", signs.HYPHEN_LIST, lists.waves),
+    _guess(r"(?P<whole>\d+)_(?P<part>\d+)", amounts.UNDERSCORE),
+    _guess(r"(?P<low>\d+)\s*(?:…|\.\.\.?)\s*(?P<high>\d+)", amounts.DOTS),
+    _guess(r"(?<=\s)-{1,3}(?=\s+[a-z])", amounts.DASH, fills.with_comma),
+    _guess(r"\"(?P<inside>[^\"]*)\"", amounts.QUOTES),
     _guess(r"hold\s*(?P<number>\d+)", how.HOLD),
     _guess(r"(?P<amount>\d+)\s*alt\b", amounts.ALTERNATING),
     _guess(r"\b(?:challenging|hard|choose|easy|comfortable|medium|tough|max effort)\b", how.NO_NUMBER),
+    _guess(rf"^(?P<steps>(?:{_LOAD}\s*x\s*\d+(?:\s*,\s*|\s*$))+)$", how.STEPS_FIRST, fills.ramp),
+    *BRACKETED,
 )
 """Looked through in this order; a plan that reads never comes here."""
 
 
 def meant(
-    text: str, part: tuple[int, int], fault: int, habits: Habits, guesses: tuple[Guess, ...] = GUESSES
+    text: str, part: tuple[int, int], fault: int, habits: Habits, guesses: Iterable[Guess] = GUESSES
 ) -> Meant | None:
-    """The first guess that matches in ``part`` of ``text`` and reaches beyond ``fault``, if any."""
+    """The first guess that matches in ``part`` of ``text`` and reaches beyond ``fault``, if any.
+
+    Where a pattern names a group "here", that is what the question is about.
+    """
     for guess in guesses:
-        for match in re.compile(guess.pattern, re.IGNORECASE).finditer(text, part[0]):
+        pattern = re.compile(guess.pattern, re.IGNORECASE)
+        about = "here" if "here" in pattern.groupindex else 0
+        for match in pattern.finditer(text, part[0]):
             if match.start() >= part[1]:
                 break
             if match.end() > fault:
-                return Meant(guess.question, *match.span(), guess.fill(match, habits))
+                return Meant(guess.question, *match.span(about), guess.fill(match, habits))
     return None

@@ -2,15 +2,18 @@
 
 from typing import NoReturn
 
+from setwright.reading import guess_fills as fills
 from setwright.reading import questions_amount as ask
 from setwright.reading import questions_signs as signs
 from setwright.reading.amounts import OPEN, amount, amount_list, sides
 from setwright.reading.cursor import Cursor, Numeric, Unread, counted
 from setwright.reading.dose import Amount, Load, Span
 from setwright.reading.draft import Draft, number
+from setwright.reading.efforts import effort
+from setwright.reading.guesses import RAMP
 from setwright.reading.lexer import Token
 from setwright.reading.loads import load
-from setwright.reading.questions_how import LOAD_FIRST, VALUE_MISSING
+from setwright.reading.questions_how import LOAD_FIRST, RAMP_THEN_WORK, VALUE_MISSING
 from setwright.reading.sets_by_reps import LOADED, after_times, put, third
 from setwright.reading.specials import special
 
@@ -160,6 +163,9 @@ def _no_reps(cursor: Cursor, start: Token) -> NoReturn:
 
 
 def _load_first(cursor: Cursor, start: Token) -> NoReturn:
+    ramp = RAMP.match(cursor.line.text)
+    if ramp:
+        raise cursor.ask(RAMP_THEN_WORK, start, cursor.line.tokens[-2], **fills.ramp(ramp, cursor.habits))
     typed = cursor.typed(start)
     is_rm = cursor.before.text == "rm"
     if not cursor.take("x"):
@@ -193,13 +199,22 @@ def _no_sets(cursor: Cursor, start: Token) -> NoReturn:
     sides(cursor)
     if cursor.token.kind != "end" and cursor.text not in (",", "then", "at", "rest", "with"):
         raise Unread(cursor.token)
-    raise cursor.ask(ask.SETS_MISSING, start, amount=cursor.typed(start) or amount_typed)
+    amount_typed = cursor.typed(start) or amount_typed
+    if amount_typed == start.text or "/" in amount_typed:
+        number, side = amount_typed.partition(start.text)[1:]
+        raise cursor.ask(ask.SETS_OR_UNIT, start, amount=amount_typed, number=number, side=side)
+    raise cursor.ask(ask.SETS_MISSING, start, amount=amount_typed)
 
 
 def _member(cursor: Cursor, draft: Draft) -> None:
     """What one round, interval or rung of a group holds."""
     start = cursor.token
     if special(cursor, draft):
+        return
+    back = cursor.mark()
+    if cursor.habits.member == "each" and effort(cursor) is not None:
+        cursor.reset(back)
+        draft.amounts = [_AS_LONG_AS_THE_ROUND]
         return
     if cursor.take("rung"):
         times = cursor.whole() if cursor.take("x") else 1

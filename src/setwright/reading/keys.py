@@ -11,6 +11,7 @@ from setwright.reading.amounts import amount, side_order
 from setwright.reading.asked import Asked
 from setwright.reading.cursor import Cursor, Unclear, Unread, counted
 from setwright.reading.dose import Effort, Load, Rest, Sides, Tempo, WarmUp, WarmUpStep
+from setwright.reading.draft import MOST_BARE_SETS
 from setwright.reading.efforts import effort
 from setwright.reading.habits import Habits
 from setwright.reading.lexer import lex
@@ -53,12 +54,22 @@ def read_warm_up(text: str, place: Place, habits: Habits) -> tuple[WarmUp | None
 
 
 def _read(
-    text: str, place: Place, habits: Habits, lead: str, read: Callable[[Cursor], Value]
+    text: str,
+    place: Place,
+    habits: Habits,
+    lead: str,
+    read: Callable[[Cursor], Value],
+    *,
+    nested: bool = False,
 ) -> tuple[Value | None, tuple[Finding, ...]]:
     leads = ("at", "with") if lead == "at" else (lead,)
     said = lex(text).tokens[0].text in leads
     cursor = Cursor(lex(text, "" if said or not lead or not text.strip() else f"{lead} "), habits)
-    asked = Asked(cursor, place, lambda line: not _read(line, place, habits, lead, read)[1])
+
+    def reads(line: str) -> bool:
+        return not _read(line, place, habits, lead, read, nested=True)[1]
+
+    asked = Asked(cursor, place, None if nested else reads)
     if not asked.fits():
         return None, asked.in_order()
     cursor.take(*leads)
@@ -136,6 +147,8 @@ def _step(cursor: Cursor) -> WarmUpStep:
     count = 1
     if sets is not None and cursor.take("x"):
         count = int(counted(sets, cursor).low)
+        if count > MOST_BARE_SETS:
+            raise Unread(sets.start)
     else:
         cursor.reset(back)
     cursor.in_amounts = True

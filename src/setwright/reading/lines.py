@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from typing import Final, NamedTuple
 
 KEY: Final = re.compile(
-    r"""("[^"]*"|'[^']*'|[^\s#\[\]{}"'&*!|>%@`,].*?)[^\S\n]*:(?=\s|$)""",
+    r"""("[^"]*"|'[^']*'|[^\s#\[\]{}"'&*!|>%@`,](?:(?!\s\#).)*?)[^\S\n]*:(?=\s|$)""",
 )
 DASHES: Final = re.compile(r"(?:-\s+)*(?:-$)?")
 BLOCK: Final = re.compile(r"[|>][+-]?[ \t]*(?:#.*)?$")

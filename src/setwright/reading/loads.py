@@ -6,9 +6,7 @@ from setwright.reading.cursor import Cursor, Numeric, Unread
 from setwright.reading.dose import Load, MaxKind
 
 KG_PER_LB = 0.45359237
-"""Kilograms in a pound (international pound, exact by definition)."""
-PERCENT_AT_MOST = 105
-"""Largest percent of a max that is read (an option; choice: above it not one repetition can be done)."""
+"""Kilograms in a pound (international pound, exact by definition: NIST Special Publication 811, B.8)."""
 MOST_BARE_EFFORT = 10
 """A bare number up to here after "at" may be an effort (RPE and RIR end at 10)."""
 
@@ -137,6 +135,8 @@ def bare(cursor: Cursor, value: Numeric) -> Load:
 
     Raises: Unclear when it may be an effort, or the file has no unit.
     """
+    if cursor.text == "_":
+        raise Unread(cursor.token)
     typed = f"{value.low:g}" if value.low == value.high else f"{value.low:g}-{value.high:g}"
     if value.low <= MOST_BARE_EFFORT:
         raise cursor.ask(ask.RPE_OR_LOAD, value.start, number=typed, unit=cursor.habits.unit or "kg")
@@ -177,11 +177,12 @@ def check_percent(cursor: Cursor, value: Numeric, of: str | None) -> None:
 
     Raises: Unclear when it is over what can be lifted.
     """
-    kind = of or cursor.habits.percent_of or "tested max"
+    kind = of or cursor.habits.max_kind
     if kind not in _LIMITING:
         return
-    if value.high > PERCENT_AT_MOST:
-        raise cursor.ask(ask.PERCENT_OVER, value.start, most=str(PERCENT_AT_MOST))
+    most = cursor.habits.percent_at_most
+    if value.high > most:
+        raise cursor.ask(ask.PERCENT_OVER, value.start, most=f"{most:g}")
     if value.high > 100:  # noqa: PLR2004 - the whole of a max
         cursor.notes.append(f"{value.high:g} % is more than the {kind}")
 

@@ -5,9 +5,11 @@ from collections.abc import Callable, Iterator, Mapping
 from typing import Final, NamedTuple
 
 from setwright.reading import file_rules as rules
+from setwright.reading import guess_fills as fills
 from setwright.reading.faults import TextRule
+from setwright.reading.habits import Habits
 from setwright.reading.lines import BLOCK, Line
-from setwright.reading.retyping import as_text, plain_blanks, without_hash, without_sign
+from setwright.reading.retyping import as_text, name_of, plain_blanks, without_hash, without_sign
 
 MASK: Final = 0xE000
 """First of the private characters that stand for dangerous signs (Unicode private use area)."""
@@ -20,6 +22,9 @@ TEXT_KEYS: Final = frozenset(
 
 _REMARK = re.compile(r"#+\s.*[^\W\d_]")
 _COLON = re.compile(r":(?=\s|$)")
+_EVERY_MINUTE = re.compile(r"(?P<before>)e(?P<step>[2-9])?mom(?P<behind>\s*\d+\s*:\s*\d+)$", re.IGNORECASE)
+_NAME_AND_DOSE = re.compile(r"([^\d:]*[^\W\d][^\d:]*?)\s+(\d[^:]*)$")
+_TIED = re.compile(r"[a-f][1-9]?$|[1-9][a-f]$", re.IGNORECASE)
 _SIGNS = "@%*!>|`"
 _SIGN_IN_FLOW = re.compile(rf"[\[{{,:]\s*([{re.escape(_SIGNS)}])")
 _ALIAS = re.compile(r"\*([\w-]+)(?=\s*(?:$|[,\]}]|#))")
@@ -71,7 +76,7 @@ def _odd_blank(line: Line, _: set[str]) -> Iterator[Trap]:
     if not odd:
         return
     first = odd[0]
-    name = "a no-break space" if line.text[first].isspace() else "a character that can't be seen"
+    name = name_of(line.text[first])
     change = _write(plain_blanks(line.text[0 if first < line.indent else line.indent : line.end]))
     swaps = {at: " " for at in odd if at < line.value}
     if first < line.value or (line.key.casefold() not in TEXT_KEYS and not line.text[first].isspace()):
@@ -122,7 +127,7 @@ def _second_colon(line: Line, _: set[str]) -> Iterator[Trap]:
         return
     at = colon.start()
     if line.start > line.indent and line.key.casefold() not in TEXT_KEYS:
-        change = f"one movement, one colon: `- {line.said}`; or put the text in quotes"
+        change = _one_colon(line, at)
         covers = line.start
     else:
         change = _write(line.with_value(as_text(line.said)))
@@ -132,14 +137,20 @@ def _second_colon(line: Line, _: set[str]) -> Iterator[Trap]:
     yield Trap(rules.SECOND_COLON, at, at + 1, message, change, covers, swaps)
 
 
-def _dash(line: Line, _: set[str]) -> Iterator[Trap]:
-    if line.key and line.said == "-":
-        at = line.value
-        change = (
-            "leave the place behind the colon empty if nothing is written down, or write words:"
-            " `none` in a plan, `not done` in a record"
+def _one_colon(line: Line, second: int) -> str:
+    """What to write instead of a line of a list with a second colon at ``second``."""
+    every = _EVERY_MINUTE.match(line.said)
+    if every:
+        return _write(
+            "- {key}: {sets} x {reps} every {clock}".format(key=line.key, **fills.every(every, Habits()))
         )
-        yield Trap(rules.SIGN, at, at + 1, "a dash alone is no value", change, at, {at: masked("-")})
+    first = line.text[line.value : second]
+    if _TIED.match(line.key):
+        return f"one movement, one colon: `- {line.said}`; moves that go together stand under `superset:`"
+    if any(char.isdigit() for char in first):
+        dose = first.rpartition(",")[0] or first
+        return f"{_write(f'- {line.key}: {dose}')}, and what is no dose underneath, under `note:`"
+    return f"one movement, one colon: `- {line.said}`; or put the text in quotes"
 
 
 def _sign(line: Line, anchors: set[str]) -> Iterator[Trap]:
@@ -162,6 +173,16 @@ def _signs(line: Line) -> list[int]:
         return [match.start(1) for match in _SIGN_IN_FLOW.finditer(line.text, line.value, line.end)]
     starts = line.said[:1] and line.said[0] in _SIGNS and not BLOCK.match(line.text, line.value)
     return [line.value] if starts else []
+
+
+def _lone_dash(line: Line, _: set[str]) -> Iterator[Trap]:
+    if line.said == "-" and line.key and not line.in_flow:
+        at = line.value
+        change = (
+            f"{_write(line.with_value('').rstrip())} if nothing is written down, or write words: `none` in a"
+            " plan, `not done` in a record"
+        )
+        yield Trap(rules.SIGN, at, at + 1, "a dash alone is no value", change, line.start, {at: masked("-")})
 
 
 def _quote(line: Line, _: set[str]) -> Iterator[Trap]:
@@ -187,9 +208,11 @@ def _list_mark(line: Line, _: set[str]) -> Iterator[Trap]:
         return
     start, end = mark.span()
     swaps = None if mark[0] == "-" else {at: "-" if at == start else " " for at in range(start, end)}
-    change = _write(f"- {line.text[end : line.end].strip()}")
+    said = line.text[end : line.end].strip()
+    bare = None if line.key else _NAME_AND_DOSE.match(said)
+    change = _write(f"- {bare[1]}: {bare[2]}" if bare else f"- {said}")
     message = f'"{mark[0]}" starts no line of a list'
-    yield Trap(rules.LIST_MARK, start, end, message, change, line.end, swaps)
+    yield Trap(rules.LIST_MARK, start, end, message, change, end if bare else line.end, swaps)
 
 
 def _no_blank(line: Line, _: set[str]) -> Iterator[Trap]:
@@ -208,5 +231,5 @@ def _write(typed: str) -> str:
 
 
 LOOKS: Final[tuple[Callable[[Line, set[str]], Iterator[Trap]], ...]] = (
-    _control, _tab, _odd_blank, _list_mark, _quote, _dash, _sign, _hash, _second_colon, _no_blank,
+    _control, _tab, _odd_blank, _list_mark, _lone_dash, _quote, _sign, _hash, _second_colon, _no_blank,
 )  # fmt: skip

@@ -58,6 +58,19 @@ def dose_with(
     return dose.model_copy(update={"groups": groups, "warm_up": dose.warm_up or warm_up})
 
 
+def dose_of_own(dose: Dose, loads: tuple[Load, ...]) -> Dose:
+    """The dose with other loads in the place of its own, one for all sets or one a set; none for no load."""
+    takers = _takers(dose)
+    groups = (_without_load(group) if group in takers else group for group in dose.groups)
+    return dose_with(dose.model_copy(update={"groups": tuple(groups)}), load=loads)
+
+
+def _without_load(group: SetGroup) -> SetGroup:
+    works = tuple(work.model_copy(update={"load": None}) for work in group.works)
+    last = group.last and group.last.model_copy(update={"load": None})
+    return group.model_copy(update={"works": works, "last": last})
+
+
 def _takers(dose: Dose) -> tuple[SetGroup, ...]:
     """The groups that loads and efforts underneath belong to: the work, else the top sets and tests alone."""
     work = tuple(group for group in dose.groups if group.kind not in ("top_set", "test"))

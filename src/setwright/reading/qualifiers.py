@@ -1,20 +1,23 @@
 """How: everything that may stand after the amount of a group, each kind at most once."""
 
+import re
 from collections.abc import Callable
 
 from setwright.reading import questions_amount, times
 from setwright.reading import questions_how as ask
 from setwright.reading.amounts import amount, side_order
-from setwright.reading.cursor import Cursor, Unread
+from setwright.reading.cursor import Cursor, Unclear, Unread
 from setwright.reading.dose import Effort, Load, Rest
 from setwright.reading.draft import Draft, Last
 from setwright.reading.efforts import effort
 from setwright.reading.heads import warm_up_sets
 from setwright.reading.lead_words import BY_WORD, phases
 from setwright.reading.lexer import Token
-from setwright.reading.loads import load
+from setwright.reading.loads import HANDS, load
 from setwright.reading.values import Values, after_at
 
+_TEMPO = re.compile(r"\d{2}[\dX]\d(?![\w.:]|\s*(?:x|km?|yd|ft|m)\b)")
+"""Four phases without the word tempo."""
 _NOT_LEADS = ("time", "week", "all")
 """Behind "last" and "in" these make a load or a side: "last time + 5 kg", "in all"."""
 
@@ -76,6 +79,8 @@ def _without_lead(cursor: Cursor, draft: Draft) -> None:
         raise Unread(cursor.token)
     if span is not None:
         sets = f"{draft.sets.low:g}"
+        if times.may_be_pair(cursor, start):
+            raise cursor.ask(ask.TIME_OR_PAIR, start, number=start.text, sets=sets)
         raise cursor.ask(ask.TIME_WORD, start, time=cursor.typed(start), sets=sets)
     value = cursor.numeric()
     if value is not None and value.unit == "warm-up":
@@ -87,11 +92,18 @@ def _without_lead(cursor: Cursor, draft: Draft) -> None:
 
 
 def _second_dose(cursor: Cursor, start: Token) -> None:
+    tempo = _TEMPO.match(cursor.line.text, start.start)
+    if tempo:
+        write = "-".join(tempo[0].upper())
+        raise Unclear(ask.TEMPO_WORD, start.start, tempo.end(), {"write": write})
     value = cursor.numeric()
     if cursor.take("x") or cursor.take_all("sets", "of"):
         joint = cursor.before
+        first = cursor.token
         if amount(cursor) is None:
             raise Unread(joint)
+        if joint.text == "x" and value is not None and value.low == value.high == HANDS:
+            raise cursor.ask(questions_amount.PAIR_OR_SETS, start, number=cursor.typed(first))
         raise cursor.ask(questions_amount.SECOND_DOSE, start)
     ends = cursor.token.kind == "end" or cursor.text in (",", "then")
     if value is None or not ends:

@@ -21,6 +21,12 @@ SETS_MISSING = question(
     "{typed}: how many sets?",
     'Write "1 x {amount}" for one set, "3 x {amount}" for three',
 )
+SETS_OR_UNIT = SETS_MISSING.variant(
+    "{typed}: how many sets, or how many of what?",
+    'Write "1 x {amount}" for one set, "3 x {amount}" for three;'
+    ' or the unit: "{number} steps{side}", "{number} m{side}", "{number} s{side}"',
+)
+SETS_LAST = SETS_MISSING.variant("{typed}: {sets} sets?", 'Write "{sets} x {amount}"')
 REPS_MISSING = question(
     "reps-missing",
     "a number of sets without an amount",
@@ -65,6 +71,9 @@ NUMBER_SIZE = question(
     "3 x 10",
     "{typed} is more than a dose line holds",
     "Type the number again; is a blank or a sign missing in {typed}?",
+)
+CLOCK_OVER = NUMBER_SIZE.variant(
+    "{typed}: {clock}, or {seconds} seconds?", 'Write "{clock}", or "{seconds} s"'
 )
 NOT_WHOLE = question(
     "part-of-a-repetition",
@@ -118,6 +127,10 @@ RM_OR_SETS = RM_AMOUNT.variant(
     "{typed}: {sets} sets of {reps} with the {reps}RM load, or sets of {sets} with it?",
     'Write "{sets} x {reps} at {reps}RM" or "3 x {sets} at {reps}RM"',
 )
+RM_TEST = RM_AMOUNT.variant(
+    "{typed}: work up to the {reps}RM, or repetitions at its load?",
+    'Write "work up to {reps}RM" or "3 x {reps} at {reps}RM"',
+)
 SIDES_MISSING = question(
     "side-not-written",
     "no side word on a movement that works one side, or both in turn",
@@ -125,7 +138,8 @@ SIDES_MISSING = question(
     "3 x 10",
     "3 x 10 each side",
     "{typed}: {number} each side, or {number} in all?",
-    'Write "{sets} x {number} each side" or "{sets} x {number} in all", or put `sides: each` at the top',
+    'Write "{sets} x {number} each side{rest}" or "{sets} x {number} in all{rest}",'
+    " or put `sides: each` at the top",
 )
 STEPS = question(
     "steps-or-each-leg",
@@ -134,7 +148,7 @@ STEPS = question(
     "3 x 10",
     "3 x 10 each leg",
     "{typed}: {number} steps, or {number} each leg?",
-    'Write "{sets} x {number} steps" or "{sets} x {number} each leg"',
+    'Write "{sets} x {number} steps{rest}" or "{sets} x {number} each leg{rest}"',
 )
 SIDE_PLACE = question(
     "side-in-wrong-place",
@@ -157,6 +171,9 @@ LADDER = question(
     "ladder 1 to 10",
     "{typed}: up only ({up} in all), or up and down again ({both} in all)?",
     'Write "ladder {first} to {last}" or "ladder {first} to {last} to {first}"',
+)
+LADDER_DOTS = LADDER.variant(
+    "{typed}: every number from {first} to {last}?", 'Write "ladder {first} to {last}"'
 )
 ROUNDS_OR_REPS = question(
     "rounds-or-reps",
@@ -189,6 +206,18 @@ TOO_LONG = UNKNOWN.variant(
     "a dose line of more than {most} characters can't be a dose line",
     "Put remarks under `note:` and the sets on lines of their own",
 )
+UNDERSCORE = UNKNOWN.variant(
+    "{typed}: what does the underscore join?", 'Write "{whole}.{part}" for a part, "{whole}, {part}" for two'
+)
+DOTS = UNKNOWN.variant("{typed}: a range?", 'Write "{low}-{high}"')
+DASH = UNKNOWN.variant("{typed}: a dash joins the ends of a range only", 'Write a comma: "{write}"')
+QUOTES = UNKNOWN.variant("{typed}: quotes are not read here", 'Write "{inside}" without quotes')
+SINGLE = UNKNOWN.variant("{typed}: one set of {reps}?", 'Write "{write}"')
+RACE = UNKNOWN.variant(
+    "{typed}: rounds done as fast as possible?",
+    "Write the moves under `circuit:`, with `rounds: 5` and `cap: {minutes}:00`",
+)
+PARTNERS = UNKNOWN.variant("{typed}: each rests while the other works?", 'Write "rest when partner is done"')
 WARM_UP_HOW = UNKNOWN.variant(
     "{typed}: warm-up sets in the line are only counted",
     "Write how they are done underneath: `warm-up: 8 at bar, 5 at 50%`",
@@ -198,6 +227,10 @@ COMMA = UNKNOWN.variant(
     "{typed}: nothing stands after the comma", "Take the comma out, or write what is missing after it"
 )
 NOTHING = UNKNOWN.variant("no dose is written", 'Write sets and repetitions: "3 x 8"')
+PAIR_OR_SETS = SECOND_DOSE.variant(
+    "{typed}: {number} in each hand, or 2 sets of {number}?",
+    'Write "at 2 x {number} kg" for a pair, "then 2 x {number}" for two more sets',
+)
 SAID_TWICE = question(
     "said-twice",
     "the same thing said twice on one line",

@@ -11,6 +11,9 @@ THIRD_NUMBER = question(
     "{typed}: {number} what?",
     'Write "{sets} x {reps} at {number} kg" or "{sets} x {reps} at {number}%"',
 )
+PAIR = THIRD_NUMBER.variant(
+    "{typed}: {number} of what in each hand?", 'Write "2 x {number} kg" or "2 x {number} lb"'
+)
 LOAD_FIRST = question(
     "load-first",
     "a line that starts with the load",
@@ -20,6 +23,11 @@ LOAD_FIRST = question(
     "{typed}: the line starts with a load; a plan says sets first",
     'Write "{write}"',
 )
+RAMP_THEN_WORK = LOAD_FIRST.variant(
+    "{typed}: warm-up sets and then the work?",
+    'Write the work in the line, "{work}", and underneath `warm-up: {ramp}`',
+)
+STEPS_FIRST = LOAD_FIRST.variant("{typed}: the repetitions stand first here", 'Write "{ramp}"')
 TIME_WORD = question(
     "time-without-word",
     "a time that nothing says the meaning of",
@@ -33,12 +41,17 @@ TIME_AFTER_AT = TIME_WORD.variant(
     "{typed}: the time a set should take, or how long it lasts?",
     'Write "in {time}" for a target, "rest {time}" for rest',
 )
+TIME_OR_PAIR = TIME_WORD.variant(
+    "{typed}: seconds, or a pair of dumbbells of {number}?",
+    'Write "at 2 x {number} kg" for the pair, "rest {number} s" for rest, "{sets} x {number} s" for a set',
+)
 NUMBER_ALONE = TIME_WORD.variant(
     "{typed}: what is this number?",
     'Write "rest {typed} s", "at {typed} kg", "at {typed}%" or "{typed} reps"',
 )
 CLOCK_ALONE = TIME_WORD.variant(
-    "{typed}: rest, or how long a set lasts?", 'Write "rest {typed}" or "3 x {typed}"'
+    "{typed}: rest, how long a set lasts, or work and rest?",
+    'Write "rest {typed}" or "3 x {typed}"; seconds of work and of rest are "6 x 40 s, rest 20 s"',
 )
 RPE_OR_LOAD = question(
     "effort-or-load",
@@ -67,6 +80,10 @@ PLUS_BASE = question(
     "{typed}: {number} more than what?",
     'Write "at last time + {number} {unit}", or on a dip or pull-up "at bodyweight + {number} {unit}"',
 )
+MINUS_BASE = PLUS_BASE.variant(
+    "{typed}: {number} less than what?",
+    'Write "at last time - {number} {unit}", or for help taken off "at bodyweight - {number} {unit}"',
+)
 PLATES = question(
     "plates-without-weight",
     "a load in plates",
@@ -83,7 +100,7 @@ BAND = question(
     "3 x 15 with 2 red",
     "3 x 15 with 2 red bands",
     "{name}: makers differ, and the gym file has no such band",
-    'Add it to the gym file with its measured pull: "{name}: pull: 60 N at 2 m"{known}',
+    'Add it to the gym file with its measured pull: "{name}: 60 N at 2 m"{known}',
 )
 BAND_WORD = BAND.variant("{typed}: a band?", 'Write "{write}"')
 BAND_NAME = BAND.variant("{typed}: which band?", 'Write its name from the gym file: "with {write}"')
@@ -131,6 +148,11 @@ TEMPO = question(
     "{typed}: which phase is missing?",
     'Four: lower, bottom, lift, top, for example "tempo {write}"; or in words: "{first} s down"',
 )
+TEMPO_PAIR = TEMPO.variant(
+    "{typed}: seconds down and up, or is a pause among them?",
+    'Write "{down} s down, {up} s up", or all four, lower, bottom, lift, top: "tempo 3-0-1-0"',
+)
+TEMPO_WORD = TEMPO.variant("{typed}: a tempo?", 'Write "tempo {write}"')
 PAUSE_PLACE = question(
     "pause-without-place",
     "a pause that may be in the lift or between parts of a set",
@@ -171,7 +193,7 @@ PERCENT_OF_NOTHING = question(
     "work up to 5RM, -10% 2 x 5",
     "work up to 5RM, then 2 x 5 at 90% of top set",
     "{typed}: {percent} % off what?",
-    'Of the top set reached today: "at {rest}% of top set". In a drop set: "drop {percent}% for max".'
+    'Of the top set reached today: "{dose}at {rest}% of top set". In a drop set: "drop {percent}% for max".'
     " Of the plan: a percent of its own",
 )
 PERCENT_OVER = question(
@@ -223,5 +245,5 @@ HOLD = question(
     'Write "3 x {number} s hold" or "3 x {number} reps"',
 )
 NUMBER_UNIT = HOLD.variant(
-    "{typed}: {number} what?", 'Write "{sets} x {number} {unit}" or "{sets} x {number} reps"'
+    "{typed}: {number} what?", 'Write "{sets} x {number} {unit}{rest}" or "{sets} x {number} reps{rest}"'
 )

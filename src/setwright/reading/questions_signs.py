@@ -11,6 +11,14 @@ HYPHEN_LIST = question(
     "{typed}: sets one after the other, or one set with breaks?",
     'Write "sets of {commas}" set by set, or "cluster {pluses}" for one set with breaks',
 )
+HYPHEN_DROP = HYPHEN_LIST.variant(
+    "{typed}: lighter at once after each number, but by how much?",
+    'Write "{drops}", with the percent you take off; with rest between them "sets of {commas}"',
+)
+HYPHEN_LADDER = HYPHEN_LIST.variant(
+    "{typed}: a ladder, or sets one after the other?",
+    'Write "{sets}ladder {ladder}" for a ladder, "sets of {commas}" set by set',
+)
 SLASH = question(
     "slash-in-dose",
     "a slash in a dose",
@@ -24,6 +32,25 @@ SLASH_TWO = SLASH.variant(
     "{typed}: work and rest, two sets, or two groups?",
     'Work and rest: "{first}, rest {second}". Set by set: "sets of {commas}".'
     " Two groups: two lines with `for:`",
+)
+SLASH_REST = SLASH.variant("{typed}: work and rest?", 'Write "{sets}{first}, rest {second}"')
+SLASH_LOADS = SLASH.variant(
+    "{typed}: two loads for two groups?",
+    'Write two lines with `for:`, "{dose}at {first} {unit}" and "{dose}at {second} {unit}"',
+)
+SLASH_STYLE = SLASH.variant(
+    "{typed}: a way to do the repetitions, or loads for two groups?",
+    'A way to do them is a remark: "{dose}", and `note: {typed}` underneath.'
+    " Two groups: two lines with `for:`",
+)
+SLASH_LIST = SLASH.variant(
+    "{typed}: set by set, or week by week?",
+    'Set by set: "at {commas}{unit}". By week: `load: [{by_week}]`',
+)
+SLASH_REPS = SLASH.variant("{typed}: repetitions at a load?", 'Write "{write}"')
+SLASH_RM = SLASH.variant(
+    "{typed}: a share of the {reps}RM load, from a table that the plan does not hold?",
+    'Write an effort, "3 x {reps} at RPE 8", and how it goes on under `next:`',
 )
 SLASH_EFFORT = SLASH.variant(
     "{typed}: set by set, or week by week?",
@@ -41,8 +68,13 @@ BARE_PLUS = question(
     "10+3+3",
     "rest-pause 10 + 3 + 3",
     "{typed}: what is the plus?",
-    'Short breaks: "rest-pause {pluses}". Few and heavy: "cluster {pluses}". Halves: "partials {pluses}".'
-    ' Helped: "{first} + {last} assisted". Several moves, one bar: `complex:`',
+    'Short breaks: "{sets}rest-pause {pluses}". Few and heavy: "{sets}cluster {pluses}".'
+    ' Halves: "{sets}partials {pluses}". Several moves, one bar: `complex:`',
+)
+BARE_PLUS_TWO = BARE_PLUS.variant(
+    "{typed}: what is the plus?",
+    'Helped: "{helped} + {last} assisted". Short breaks: "{sets}rest-pause {pluses}".'
+    ' Few and heavy: "{sets}cluster {pluses}". Several moves, one bar: `complex:`',
 )
 MAX_PLUS = BARE_PLUS.variant(
     "{typed}: {number} helped repetitions after the last one?", 'Write "1 x max + {number} assisted"'
@@ -74,6 +106,10 @@ LETTER_REST = LETTERS.variant(
     "{typed}: rest, a rowing rate, or repetitions?",
     'Write "rest {number} s" or "rest {number} m"; strokes a minute are "rate {number}"',
 )
+LETTER_METRES = LETTERS.variant(
+    "{typed}: metres of work, and then rest for metres or for seconds?",
+    'Write "{sets} x {metres} m, rest {rest} m" or "{sets} x {metres} m, rest {rest} s"',
+)
 LEFT_RIGHT = LETTERS.variant("{typed}: a letter for a side?", 'Write "{write}"')
 RATIO = question(
     "ratio",
@@ -82,8 +118,9 @@ RATIO = question(
     "6 x 40 s, rest 3:1",
     "6 x 40 s, rest 3 times the work",
     "{typed}: work to rest, or rest to work?",
-    'Write "rest {first} times the work" or "rest {second} times the work"; "rest equal to the work" for 1:1',
+    'Write "{second}" if the work stands first, "{first}" if the rest does',
 )
+RATIO_EVEN = RATIO.variant("{typed}: as much rest as work?", 'Write "rest equal to the work"')
 EVERY_MINUTE = question(
     "every-minute-code",
     "letters for sets that start every minute",
@@ -93,6 +130,13 @@ EVERY_MINUTE = question(
     "{typed}: how many sets of how many, one every how long?",
     'Write "{sets} x {reps} every {clock}" ({sets} sets of {reps}, one every {clock})',
 )
+EVERY_MINUTE_NAME = EVERY_MINUTE.variant(
+    "{typed}: which movement, how many sets of how many?",
+    "Write the movement first, for example `- push-up: {sets} x {reps} every {clock}`",
+)
+ODD_EVEN = EVERY_MINUTE.variant(
+    "{typed}: two moves, one a minute in turn?", "Write the moves under `circuit:`, with `each: 1:00`"
+)
 DATE = question(
     "date-for-reps",
     "a date where repetitions stand",
@@ -100,7 +144,7 @@ DATE = question(
     "10-Aug",
     "3 x 8-10",
     "{typed}: did a spreadsheet turn {range} into a date?",
-    'Type "{range}" again, with the sets: "3 x {range}"',
+    'Type it again, with the sets: "3 x {range}"',
 )
 NUMBER_WORDS = DATE.variant("{typed}: numbers in words are not read", 'Use digits: "{write}"')
 TOGETHER = question(
@@ -112,6 +156,13 @@ TOGETHER = question(
     "{typed}: moves that go together?",
     "Put the moves under `superset:`, one line each, without {typed}",
 )
+TOGETHER_ARROW = TOGETHER.variant(
+    "{typed}: one move after the other?", "Put the moves under `superset:`, one line each"
+)
+ROUNDS = TOGETHER.variant(
+    "{typed}: rounds of several moves?",
+    "Put the moves under `circuit:`, one line each, with `rounds: {rounds}`",
+)
 WEEKS = question(
     "change-over-weeks",
     "an arrow, a week number or a step a week inside a dose",
@@ -120,6 +171,17 @@ WEEKS = question(
     "3 x 8",
     "{typed}: values week by week, or a rule for next time?",
     "By week: `week 1: {first}` underneath. As a rule: `next: add {step} every week`",
+)
+WEEKS_PERCENT = WEEKS.variant(
+    "{typed}: a percent of last week's load, or of the first week's?",
+    "Write `next: add {percent}% of last week's load every week`,"
+    " or `add {percent}% of the first week's load every week`",
+)
+WEEKS_IF = WEEKS.variant(
+    "{typed}: a rule for next time?", "Write a list under `next:`: `- {least} or more: add {step}`"
+)
+WEEKS_EFFORT = WEEKS.variant(
+    "{typed}: a rule for next time?", "Write `next: {percent}% for each half point of effort`"
 )
 LIGHTER = WEEKS.variant(
     "{typed}: half the sets, or half the load?",
@@ -133,6 +195,18 @@ BRACKETS = question(
     "5 x 4-5",
     "{typed}: brackets and stars are not read",
     'Write "{write}"; remarks go under `note:`',
+)
+BRACKETS_PLUS = BRACKETS.variant(
+    "{typed}: one set with breaks, or several moves with one bar?",
+    'Short breaks: "{write}". Several moves, one bar: `complex:`',
+)
+BRACKETS_NUMBER = BRACKETS.variant(
+    "{typed}: {reps} of what?",
+    'Write "{reps} steps", "1 x {reps} each leg" or "1 x {reps}"; the movement stands in front of the colon',
+)
+STARS = BRACKETS.variant(
+    "{typed}: are the sets with a star the work?",
+    'Write the work, "{work}", and the others underneath: `warm-up: {others}`',
 )
 BRACKETS_OUT = BRACKETS.variant(
     "{typed}: brackets and stars are not read",

@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from typing import Final
 
 from setwright.reading import guess_fills as fills
+from setwright.reading import guess_lists as lists
 from setwright.reading import questions_amount as amounts
 from setwright.reading import questions_how as how
 from setwright.reading.asked import Tongue
@@ -179,7 +180,7 @@ _GUESSES: Final = (
         fills.named,
     ),
     Guess(r"\b(?:p\.?[rb]|best|record)\b", BEST, fills.named),
-    Guess(r"\d+(?:\s*[-/]\s*\d+)+", LISTED, fills.listed),
+    Guess(r"\d+(?:\s*[-/]\s*\d+)+", LISTED, lists.listed),
 )  # fmt: skip
 
 _INSTEAD: Final[Mapping[Question, Question]] = {

@@ -4,7 +4,7 @@ The load stands first, then each set: "60 kg x 8, 8, 6 at RPE 8". Other sets sta
 comma where a load and an x follow it.
 """
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 
 from setwright.findings import Finding
 from setwright.places import Place
@@ -33,10 +33,16 @@ def read_done(text: str, place: Place, habits: Habits) -> tuple[Done | None, tup
     ``place`` is the span of ``text`` in its file, on one line. A blank line is "not written". A bare load
     has the unit of ``habits``; without one it has none, and the plan's unit serves.
     """
+    return _read(text, place, habits, lambda line: not _read(line, place, habits)[1])
+
+
+def _read(
+    text: str, place: Place, habits: Habits, reads: Callable[[str], bool] | None = None
+) -> tuple[Done | None, tuple[Finding, ...]]:
     if not text.strip():
         return Done(kind="not written", text=text, place=place), ()
     cursor = Cursor(lex(text), habits, nought=True)
-    asked = Asked(cursor, place, lambda line: not read_done(line, place, habits)[1], ask.RECORD)
+    asked = Asked(cursor, place, reads, ask.RECORD)
     if asked.fits():
         try:
             done = _line(cursor, text, place)

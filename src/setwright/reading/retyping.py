@@ -4,6 +4,13 @@ import re
 
 _SPACES = re.compile("[\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000]")
 _INVISIBLE = re.compile("[\u200b-\u200f\u202a-\u202e\u2060-\u2064\ufeff\u00ad]")
+_NAMES = {
+    "\u00ad": "a soft hyphen",
+    "\u200b": "a zero-width space",
+    "\ufeff": "a byte-order mark",
+    "\u00a0": "a no-break space",
+    "\u202f": "a narrow no-break space",
+}
 _PERCENT = re.compile(r"(\d+(?:[.,-]\d+)*)(?=$|[\s,])")
 _SMALL_NUMBER = re.compile(r"(\d|10)(\s*-\s*\d+)?$")
 
@@ -15,6 +22,17 @@ def plain_blanks(text: str) -> str:
     '3 x8'
     """
     return _INVISIBLE.sub("", _SPACES.sub(" ", text))
+
+
+def name_of(char: str) -> str:
+    """What a character that is no plain blank is called.
+
+    >>> name_of("\u200b")
+    'a zero-width space'
+    """
+    return _NAMES.get(char) or (
+        "a blank of unusual width" if char.isspace() else "a character that can't be seen"
+    )
 
 
 def as_text(text: str) -> str:
@@ -49,6 +67,8 @@ def without_sign(text: str, key: str) -> str:
         return rest if key else f"at {rest}"
     if sign == "%":
         return _PERCENT.sub(r"\1%", rest) if _PERCENT.match(rest) else as_text(text)
+    if sign in "*`":
+        return text.replace(sign, "").strip() or as_text(text)
     if sign == ">" and rest.isdigit():
         return f"{rest}+"
     return rest or as_text(text)

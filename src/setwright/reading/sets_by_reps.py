@@ -6,7 +6,7 @@ from setwright.reading import questions_amount as ask
 from setwright.reading.amounts import Much, amount, amount_list
 from setwright.reading.cursor import Cursor, Numeric, Unread, counted
 from setwright.reading.dose import Amount, Span
-from setwright.reading.draft import Draft, number
+from setwright.reading.draft import MOST_BARE_SETS, Draft, number
 from setwright.reading.efforts import TO_FAILURE
 from setwright.reading.lexer import Token
 from setwright.reading.loads import MASS, load
@@ -48,7 +48,10 @@ def put(draft: Draft, much: Much) -> None:
 
 def _no_amount(cursor: Cursor, sets: Numeric) -> NoReturn:
     typed = number(Span(low=sets.low, high=sets.high))
+    sign = cursor.ahead(1)
     value = cursor.numeric()
+    if sign.text == "-" and cursor.text == "%" and cursor.line.text[sign.start - 1].isspace():
+        raise Unread(sign)
     if value is not None and cursor.take("rm"):
         raise cursor.ask(ask.RM_AMOUNT, sets.start, sets=typed, reps=f"{value.low:g}")
     if value is not None and cursor.take(*LOADED):
@@ -70,6 +73,8 @@ def _further_sets(cursor: Cursor, draft: Draft, start: Token, first: tuple[int, 
         return
     write = "sets of " + ", ".join(number(a.span) for a in amounts)
     sets, count = number(draft.sets), str(len(amounts))
+    if draft.sets.low > MOST_BARE_SETS:
+        raise cursor.ask(LOAD_FIRST, start, write=_either_unit(cursor, f"{write} at {sets}"))
     raise cursor.ask(
         ask.SETS_TWICE if sets == count else ask.SET_COUNT, start, sets=sets, count=count, write=write
     )

@@ -8,6 +8,7 @@ from setwright.reading import (
     gym_rules,
     kept_rules,
     key_rules,
+    max_rules,
     next_rules,
     questions,
     record_questions,
@@ -21,6 +22,7 @@ TEXT_RULES: Final[Mapping[str, TextRule]] = {
     for rule in (
         *file_rules.RULES,
         *key_rules.RULES,
+        *max_rules.RULES,
         *gym_rules.RULES,
         *week_rules.RULES,
         *next_rules.RULES,

@@ -1,12 +1,13 @@
 """Times, rest, tempo and pauses."""
 
+import re
 from typing import Literal
 
 from setwright.reading import questions_how as ask
 from setwright.reading.cursor import Cursor, Numeric, Unread
 from setwright.reading.dose import Rest, Span, Tempo
 from setwright.reading.lexer import Token
-from setwright.reading.questions_amount import NUMBER_SIZE
+from setwright.reading.questions_amount import CLOCK_OVER, NUMBER_SIZE
 
 SHORTEST_BARE_REST_S = 15
 """A rest without a unit from here up is in seconds (choice: below it, it may be minutes)."""
@@ -34,6 +35,10 @@ _PLACES = {
 _PHASES = 4
 
 
+HEAVIEST_PAIR = 60
+"""A number with an s up to here may name a pair of dumbbells (choice: in kilograms, few gyms go higher)."""
+
+
 def clock_s(text: str) -> float:
     """Seconds of a clock time such as ":45", "1:30" or "1:02:03.5"."""
     seconds = 0.0
@@ -48,6 +53,10 @@ def one_time(cursor: Cursor) -> float | None:
     if cursor.token.kind == "clock":
         cursor.at += 1
         seconds = clock_s(cursor.before.text)
+        minutes, _, over = cursor.before.text.rpartition(":")
+        if minutes.strip("0:") and float(over) >= SECONDS["min"]:
+            clock = f"{seconds // SECONDS['min']:.0f}:{seconds % SECONDS['min']:02g}"
+            raise cursor.ask(CLOCK_OVER, cursor.before, clock=clock, seconds=over)
         if seconds > LONGEST_S:
             raise cursor.ask(NUMBER_SIZE, cursor.before)
         return seconds
@@ -86,6 +95,13 @@ def duration(cursor: Cursor) -> Span | None:
             high = low
     cursor.rising(low, high, first)
     return Span(low=low, high=high)
+
+
+def may_be_pair(cursor: Cursor, start: Token) -> bool:
+    """Whether the time that starts at ``start`` may be a plural: "20s" for a pair of twenties."""
+    plural = re.match(r"\d+s\b", cursor.line.text[start.start :], re.IGNORECASE)
+    in_metres = any(token.text in METRES for token in cursor.line.tokens)
+    return plural is not None and not in_metres and float(start.text) <= HEAVIEST_PAIR
 
 
 def rest(cursor: Cursor) -> Rest:
@@ -135,6 +151,9 @@ def tempo_digits(cursor: Cursor) -> Tempo:
     digits = [char for char in typed if char not in marks]
     even = len(marks) == 0 or (len(marks) == 1 and typed[1::2] == marks.pop() * (_PHASES - 1))
     if len(digits) != _PHASES or not even or "." in typed:
+        pair = re.fullmatch(r"(\d+)\s*[/:-]\s*(\d+)", typed)
+        if pair:
+            raise cursor.ask(ask.TEMPO_PAIR, token, down=pair[1], up=pair[2])
         example = [*digits, "0", "1", "0"][:_PHASES] if len(digits) < _PHASES else ["3", "0", "1", "0"]
         raise cursor.ask(ask.TEMPO, token, write="-".join(example).upper(), first=digits[0].upper())
     lower, bottom, lift, top = (_phase(char) for char in digits)

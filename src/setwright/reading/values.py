@@ -5,8 +5,8 @@ from setwright.reading.bands import band
 from setwright.reading.cursor import Cursor, Numeric, Unread
 from setwright.reading.dose import Effort, Load
 from setwright.reading.efforts import MOST_RIR, SCALES, effort, scaled
-from setwright.reading.loads import bare, check_percent, load, lone_plus, with_unit
-from setwright.reading.times import SECONDS, duration
+from setwright.reading.loads import HANDS, bare, check_percent, load, lone_plus, with_unit
+from setwright.reading.times import SECONDS, duration, may_be_pair
 
 Values = tuple[Load, ...] | tuple[Effort, ...]
 
@@ -55,7 +55,7 @@ def _list(cursor: Cursor) -> Values:
         if one is None and not _ends(cursor, alone=not found):
             cursor.reset(back)
             if not found:
-                raise _time(cursor) or Unread(cursor.token)
+                raise _pair(cursor) or _time(cursor) or Unread(cursor.token)
             break
         found.append(one or value)
     return _loads(cursor, found)
@@ -76,10 +76,20 @@ def _ends(cursor: Cursor, *, alone: bool) -> bool:
     return cursor.token.kind == "end" or cursor.text in (",", "then", "rest", "tempo")
 
 
+def _pair(cursor: Cursor) -> Exception | None:
+    """The question about "2x20": a pair, but of kilograms or of pounds."""
+    start, sign, last = (cursor.ahead(n) for n in range(3))
+    if (start.text, sign.text, last.kind) != (str(HANDS), "x", "number"):
+        return None
+    return cursor.ask(ask.PAIR, start, last, number=last.text)
+
+
 def _time(cursor: Cursor) -> Exception | None:
     start = cursor.token
     if duration(cursor) is None:
         return None
+    if may_be_pair(cursor, start):
+        return cursor.ask(ask.TIME_OR_PAIR, start, number=start.text, sets="3")
     return cursor.ask(ask.TIME_AFTER_AT, start, time=cursor.typed(start))
 
 

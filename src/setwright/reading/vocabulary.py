@@ -16,6 +16,7 @@ HINTS = {
     "rounds": "`rounds:` of a circuit",
     "slow": '"3 s down"',
     "left": '"2 RIR"',
+    "✓": '"done" (in a record)',
 }
 _WORDS = """
 sets of reps max amrap failure tested minus assisted lowering only partials hold fast cluster

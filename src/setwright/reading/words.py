@@ -129,7 +129,7 @@ def _load(value: Load, habits: Habits) -> str:
         case "mass":
             return f"with {figure} {value.unit}{' in each hand' if value.hands == HANDS else ''}"
         case "percent":
-            return f"with {figure} % of {_of(value.of or habits.percent_of or 'tested max')}"
+            return f"with {figure} % of {_of(value.of or habits.max_kind)}"
         case "bodyweight":
             return f"with bodyweight{_plus(value)}"
         case "rm":
@@ -222,7 +222,9 @@ def tempo(value: Tempo) -> str:
         if isinstance(time, str):
             words.append(f"as fast as possible {way}")
         elif time is not None:
-            words.append(f"{number(time)} s {way}" if time else f"no pause {way}")
+            words.append(
+                f"no pause {way}" if not time and way.startswith("at") else f"{number(time)} s {way}"
+            )
     if value.held_s is not None:
         words.append(f"{number(value.held_s)} s {value.held_at}")
     return ", ".join(words)

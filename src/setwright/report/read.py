@@ -14,6 +14,7 @@ from setwright.reading.habits import Habits
 from setwright.report.read_block import session_blocks
 from setwright.report.read_count import Tally
 from setwright.report.read_gym import gym_lines
+from setwright.report.read_maxes import max_words
 from setwright.report.read_own import own_lines
 from setwright.report.read_record import record_blocks
 from setwright.report.read_session import allowed, session_head, session_lines
@@ -110,7 +111,8 @@ def _in_force(week: Week) -> Iterator[str]:
         f"loads without a unit: {week.unit}" if week.unit else "loads without a unit: none written, so asked"
     )
     yield f"dose order: {week.dose_order or 'none written, so sets x reps, and lines like 8 x 3 are asked'}"
-    yield f"percent of: {week.percent_of}, unless a line says otherwise"
+    written = week.percent_of or f"none written, so {week.max_kind}"
+    yield f"percent of: {written}, unless a line says otherwise"
     yield (
         f"sides: {week.sides}"
         if week.sides
@@ -179,7 +181,7 @@ def _athlete(athlete: Athlete) -> str:
         athlete.level,
         None if athlete.participation == "full" else athlete.participation,
     ]
-    told += [f"{best.movement} {best.text}" for best in athlete.maxes]
+    told += [max_words(best) for best in athlete.maxes]
     told += [_limit(limit) for limit in athlete.limits]
     told += [f"avoids {', '.join(athlete.avoid)}"] if athlete.avoid else []
     said = "; ".join(one for one in told if one)

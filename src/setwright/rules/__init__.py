@@ -2,19 +2,23 @@
 
 ``rule`` holds what they share, ``aims`` what the week is for and the levels that follow, ``means`` and
 ``stations`` what gym and athletes leave to propose, ``cures`` the proposals, ``limits`` and ``doing`` what
-holds for whom, ``loading`` the loads that lines ask for, ``ranges`` weekly sets. ``judging`` runs the rules
-and makes one finding of one fault (``spoken``), ``allowing`` is about ``allow``, ``matrix`` the answers a
-part and a question. ``RULES`` lists the rules in the order in which one speaks for others; ``EVERY_RULE``
-adds the three about the findings.
+holds for whom, ``loading`` the loads that lines ask for, ``lifts`` what a line asks of each athlete,
+``reserve`` that beside the handbook table, ``ranges`` weekly sets. ``judging`` runs the rules and makes one
+finding of one fault (``spoken``), ``allowing`` is about ``allow``, ``matrix`` the answers a part and a
+question. ``RULES`` lists the rules in the order in which one speaks for others; ``EVERY_RULE`` adds the three
+about the findings.
 """
 
 from typing import Final
 
 from setwright.rules import (
+    above_tested_max,
     allow_silences_nothing,
     avoided_move,
+    beginner_maximal_test,
     below_the_empty_bar,
     crossing_work_only,
+    effort_and_percent_disagree,
     half_a_pair,
     heavy_line_not_finished,
     limit_broken,
@@ -24,6 +28,7 @@ from setwright.rules import (
     name_in_a_public_title,
     no_cure_in_this_gym,
     no_heavy_lift_for_part,
+    no_max_for_percent,
     no_work_across_the_midline,
     no_work_at_long_length,
     no_work_at_short_length,
@@ -31,8 +36,11 @@ from setwright.rules import (
     one_side_only,
     part_not_loaded,
     push_without_pull,
+    reps_not_possible_at_load,
     sets_over_range,
     sets_under_range,
+    stale_max,
+    unit_looks_wrong,
     unknown_rule_in_allow,
 )
 from setwright.rules.rule import Rule
@@ -60,6 +68,13 @@ RULES: Final[tuple[Rule, ...]] = tuple(
         sets_under_range,
         sets_over_range,
         push_without_pull,
+        no_max_for_percent,
+        above_tested_max,
+        reps_not_possible_at_load,
+        effort_and_percent_disagree,
+        stale_max,
+        unit_looks_wrong,
+        beginner_maximal_test,
     )
 )
 

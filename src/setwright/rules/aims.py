@@ -41,6 +41,13 @@ EVERYWHERE: Final[Mapping[str, Level]] = {
     "below-the-empty-bar": ERROR,
     "load-not-loadable": ADVICE,
     "name-in-a-public-title": ADVICE,
+    "no-max-for-percent": ERROR,
+    "above-tested-max": ADVICE,
+    "reps-not-possible-at-load": ADVICE,
+    "effort-and-percent-disagree": ADVICE,
+    "stale-max": ADVICE,
+    "unit-looks-wrong": ADVICE,
+    "beginner-maximal-test": ADVICE,
 }
 """Level of the rules that ask the same of every week (common practice, no source)."""
 
@@ -156,7 +163,7 @@ def aim_in_force(week: Week, coverage: Coverage) -> AimInForce:
 
 def training(week: Week) -> tuple[Athlete, ...]:
     """The athletes of the squad who take part."""
-    return tuple(a for a in (week.squad.athletes if week.squad else ()) if a.participation != "out")
+    return week.squad.training if week.squad else ()
 
 
 def shoulder_limits(week: Week) -> tuple[Athlete, ...]:

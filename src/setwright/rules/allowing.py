@@ -82,7 +82,7 @@ def _allows(coverage: Coverage) -> Iterator[Allow]:
 
 def _entry_allows(entry: Item | Group) -> Iterator[Allow]:
     items = entry.items if isinstance(entry, Group) else ()
-    lines = frozenset({entry.place.line, *(item.place.line for item in items)})
+    lines = frozenset((place.file, place.line) for place in (entry.place, *(item.place for item in items)))
     for allowed in entry.allow:
         yield Allow(allowed, partial(_on_lines, lines))
     for item in items:
@@ -97,5 +97,5 @@ def _in_session(day: int, one: Spoken) -> bool:
     return one.fault.day == day
 
 
-def _on_lines(lines: frozenset[int], one: Spoken) -> bool:
-    return one.fault.place.line in lines
+def _on_lines(lines: frozenset[tuple[str, int]], one: Spoken) -> bool:
+    return (one.fault.place.file, one.fault.place.line) in lines

@@ -39,16 +39,16 @@ class Writer:
 
     def load(self, load: Load) -> LoadWords:
         """One load in words."""
-        return load_words(load, self.unit, self.week.percent_of)
+        return load_words(load, self.unit, self.week.max_kind)
 
     def loads(self, item: Item, own: AthleteLoad | None = None) -> LoadWords:
         """What is lifted as written, by everybody or by one person on their ``own``, or else room for it."""
         each = self._each_hand(item)
         if own:
-            words = loads_in_a_cell(own.loads, self.unit, self.week.percent_of, each_hand=each)
+            words = loads_in_a_cell(own.loads, self.unit, self.week.max_kind, each_hand=each)
             return words or LoadWords(NO_LOAD)
         groups = item.dose.groups if item.dose else ()
-        return group_loads(groups, self.unit, self.week.percent_of, each_hand=each) or self.blank(item)
+        return group_loads(groups, self.unit, self.week.max_kind, each_hand=each) or self.blank(item)
 
     def blank(self, item: Item) -> LoadWords:
         """Room for a load that the plan leaves open, where the movement takes one."""

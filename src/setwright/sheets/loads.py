@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from typing import Final
 
-from setwright.reading.dose import Load, SetGroup, SetWork
+from setwright.reading.dose import Load, SetGroup
 from setwright.sheets.view import LoadWords
 from setwright.sheets.words import number
 
@@ -55,7 +55,7 @@ def group_loads(
     groups: tuple[SetGroup, ...], unit: str, percent_of: str, *, each_hand: bool = False
 ) -> LoadWords | None:
     """The loads of a dose in one cell, or None when none is written; the rest as for ``loads_in_a_cell``."""
-    loads = [work.load for group in groups for work in _works(group) if work.load is not None]
+    loads = [work.load for group in groups for work in group.every_work if work.load is not None]
     return loads_in_a_cell(loads, unit, percent_of, each_hand=each_hand)
 
 
@@ -87,10 +87,6 @@ def _list(loads: list[str]) -> str:
     if len(units) == 1:
         loads = [*(load.rpartition(" ")[0] for load in loads[:-1]), loads[-1]]
     return ", ".join(loads) if len(loads) <= MOST_IN_A_LIST else f"{loads[0]} to {loads[-1]}"
-
-
-def _works(group: SetGroup) -> tuple[SetWork, ...]:
-    return (*group.works, group.last) if group.last else group.works
 
 
 def _figure(load: Load, unit: str) -> str:

@@ -126,8 +126,10 @@ def _listed(key: Scalar, node: Listing, house: House) -> dict[int, Cell] | None:
     number = "1 entry" if len(entries) == 1 else f"{len(entries)} entries"
     if house.weeks == 1:
         message = f"{key.text}: a list in brackets goes week by week, and the plan has one week"
-        typed = ", ".join(entry.text for entry in entries if isinstance(entry, Scalar))
-        change = f"write `{typed}` without brackets for set by set, or `weeks: {len(entries)}` at the top"
+        each = points or [entry.text for entry in entries if isinstance(entry, Scalar)]
+        change = (
+            f"write `{', '.join(each)}` without brackets for set by set, or `weeks: {len(each)}` at the top"
+        )
         change += f"; {decimal}" if decimal else ""
     elif points:
         message = f"{key.text}: every comma parts two entries, so these are {number} for {house.weeks} weeks"

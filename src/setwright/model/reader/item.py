@@ -29,6 +29,7 @@ from setwright.reading.keys import read_effort, read_load, read_rest, read_sides
 from setwright.reading.merging import dose_with, says, uneven
 from setwright.reading.nearest import nearest
 from setwright.reading.nodes import Listing, Node, Pairs, Scalar
+from setwright.reading.tied import tied
 from setwright.reading.week_rules import WEEKS_MIXED
 from setwright.reading.weeks import speaks_of_weeks
 
@@ -109,6 +110,10 @@ def _bare(name: Scalar, house: House) -> Item | None:
         return None
     if house.dose_may_wait:
         return Item(name=name.text, place=name.place)
+    knot = tied(name.text, name.place)
+    if knot:
+        house.found.add(knot)
+        return None
     split = _NAME_AND_DOSE.match(name.text)
     if split:
         change = f"put a colon after the movement: `- {split['name']}: {split['dose']}`"

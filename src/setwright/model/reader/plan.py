@@ -106,7 +106,7 @@ def _weeks(root: Pairs, files: Files) -> tuple[Week, ...]:
         )
     weeks = values.pop("weeks", None) or 1
     values["own_movements"], values["unread_movements"] = read_own(values.pop("own_movements", None), files)
-    values["squad"] = read_squad(values.pop("squad", None), files)
+    values["squad"] = read_squad(values.pop("squad", None), files, values.get("unit"))
     values["gym"] = read_gym(values.pop("gym", None), files, values.get("unit"))
     people = None if values["squad"] is None and "squad" in read.keys else people_of(values["squad"])
     house = House(found, _habits(values), {}, people=people, weeks=weeks, there=tuple(range(1, weeks + 1)))

@@ -2,13 +2,15 @@
 
 from typing import Any, Final, get_args
 
-from setwright.model.people import Athlete, Limit, LimitAngle, Max, Squad
+from setwright.model.people import Athlete, Limit, LimitAngle, Squad
 from setwright.model.reader.beside import Files
-from setwright.model.reader.keys import Key, Table, pairs_of, read_keys
+from setwright.model.reader.keys import Key, Table, pairs_of, raw, read_keys
+from setwright.model.reader.maxes import read_maxes
 from setwright.places import Place
 from setwright.reading import fields, measures
 from setwright.reading import key_rules as rules
 from setwright.reading.gathering import Gathering
+from setwright.reading.measures import Unit
 from setwright.reading.nodes import Listing, Node, Pairs, Scalar
 
 SIDES: Final = ("left", "right")
@@ -18,14 +20,6 @@ BANNED: Final = (
 """Kinds of work that a limit may ban with `no:` (closed list, docs/plan-language.md)."""
 
 CLEARED: Final = "cleared"
-
-
-def _maxes(node: Node, found: Gathering) -> tuple[Max, ...]:
-    return tuple(
-        Max(movement=key.text, text=said, place=key.place)
-        for key, value in pairs_of(node, found, "a movement with its max")
-        if (said := fields.text(value, found))
-    )
 
 
 def _banned(node: Node, found: Gathering) -> tuple[str, ...]:
@@ -113,7 +107,7 @@ ATHLETE_KEYS: Final[Table] = {
     "handed": Key("handed", _side),
     "weaker side": Key("weaker_side", _side),
     "participation": Key("participation", fields.one_of("way to take part", ("full", "modified", "out"))),
-    "maxes": Key("maxes", _maxes),
+    "maxes": Key("maxes", raw),
     "limits": Key("limits", _limits),
     "avoid": Key("avoid", fields.names),
     "note": Key("note", fields.text),
@@ -121,16 +115,16 @@ ATHLETE_KEYS: Final[Table] = {
 }
 
 
-def _athletes(node: Node, found: Gathering) -> tuple[Athlete, ...]:
+def _athletes(node: Node, found: Gathering, unit: Unit | None) -> tuple[Athlete, ...]:
     if not isinstance(node, Listing):
         found.say(
             rules.WRONG_FORM, node.place, "a list of athletes is expected here", "start each with `- name:`"
         )
         return ()
-    return tuple(athlete for entry in node.nodes if (athlete := _athlete(entry, found)))
+    return tuple(athlete for entry in node.nodes if (athlete := _athlete(entry, found, unit)))
 
 
-def _athlete(node: Node, found: Gathering) -> Athlete | None:
+def _athlete(node: Node, found: Gathering, unit: Unit | None) -> Athlete | None:
     if isinstance(node, Scalar) and not node.is_empty:
         return Athlete(name=node.text, place=node.place)
     if not isinstance(node, Pairs) or not node.pairs:
@@ -142,8 +136,9 @@ def _athlete(node: Node, found: Gathering) -> Athlete | None:
         found.say(rules.NAME_MISSING, place, "an athlete has no name", "write `name:` and the name first")
         return None
     mass = read.values.pop("body_mass", None)
-    body = {"body_mass": mass.value, "body_mass_unit": mass.unit} if mass else {}
-    return Athlete(place=place, **read.values, **body)
+    body = {"body_mass": mass.value, "body_mass_unit": mass.unit or unit} if mass else {}
+    maxes = read_maxes(read.values.pop("maxes", None), found, unit)
+    return Athlete(place=place, maxes=maxes, **read.values, **body)
 
 
 def _groups(node: Node, found: Gathering) -> dict[str, tuple[str, ...]]:
@@ -156,15 +151,18 @@ KEYS: Final[Table] = {
     "unit": Key("unit", fields.one_of("unit", measures.UNITS)),
     "rounding": Key("rounding", fields.one_of("way to round", ("nearest", "down", "up"))),
     "pick in a range": Key("pick_in_a_range", fields.one_of("pick in a range", ("low", "middle", "high"))),
-    "athletes": Key("athletes", _athletes),
+    "athletes": Key("athletes", raw),
     "groups": Key("groups", _groups),
     "note": Key("note", fields.text),
     "private note": Key("private_note", fields.text),
 }
 
 
-def read_squad(node: Node | None, files: Files) -> Squad | None:
-    """The squad that a plan names or holds; None when it has none or it can't be read."""
+def read_squad(node: Node | None, files: Files, unit: Unit | None = None) -> Squad | None:
+    """The squad that a plan names or holds; None when it has none or it can't be read.
+
+    ``unit``: the plan's own, for masses without one where the squad has none either.
+    """
     if isinstance(node, Scalar):
         node = files.named(node, "squad")
     if node is None:
@@ -176,7 +174,9 @@ def read_squad(node: Node | None, files: Files) -> Squad | None:
         return None
     with files.found.of("the squad"):
         read = read_keys(node.pairs, KEYS, files.found, "a squad")
-        squad = Squad(**read.values)
+        listed = read.values.pop("athletes", None)
+        athletes = () if listed is None else _athletes(listed, files.found, read.values.get("unit") or unit)
+        squad = Squad(athletes=athletes, **read.values)
         _check_groups(squad, read.nodes.get("groups"), files.found)
     return squad
 

@@ -69,6 +69,7 @@ ELSEWHERE: Final = {
     **dict.fromkeys(ITEM_KEYS, "write it in line with the movement that it belongs to"),
     **dict.fromkeys(SESSION_KEYS, "write it in a session, in line with its `day:`"),
     **{day.casefold(): f"write `- day: {day}` under `sessions:`" for day in DAYS},
+    "deload": "write `lighter weeks:` and under it the week, two blanks further in: `week 4: half the sets`",
 }
 """What to do with keys at the top that belong further down."""
 SESSION_FIELDS: Final = frozenset(

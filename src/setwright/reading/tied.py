@@ -1,0 +1,33 @@
+"""Names that no movement has: letters that tie moves together, rounds, several moves on one line."""
+
+from typing import Final
+
+from setwright.findings import Finding
+from setwright.places import Place
+from setwright.reading import guess_fills as fills
+from setwright.reading import questions_amount as amounts
+from setwright.reading import questions_signs as signs
+from setwright.reading.guesses import Guess, meant
+from setwright.reading.habits import Habits
+
+_CODE = r"(?:[a-f][1-9](?:\s*/\s*[a-f][1-9])*|[1-9][a-f](?:\s*/\s*[1-9][a-f])*|[a-f](?:\s+[a-f])?|ss)"
+NAMES: Final = (
+    Guess(rf"^(?P<here>{_CODE})(?:[.):]\s*|\s+|$)", signs.TOGETHER, fills.named),
+    Guess(r"^(?P<here>(?:super|tri|giant)[ -]?sets?)\b", signs.TOGETHER, fills.named),
+    Guess(r"^(?P<rounds>\d+)\s+rounds?\b(?:\s+of\b)?", signs.ROUNDS, fills.named),
+    Guess(r"^(?P<before>)e(?P<step>[2-9])?mom(?P<behind>\s*\d*)$", signs.EVERY_MINUTE_NAME, fills.every),
+    Guess(r"^amrap\s*(?P<number>\d+)$", amounts.ROUNDS_OR_REPS, fills.named),
+    Guess(r"\s(?P<here>\+|/|&|->|→)\s", signs.TOGETHER, fills.named),
+)
+"""Looked through in this order where no movement has the name."""
+
+
+def tied(name: str, place: Place) -> Finding | None:
+    """The finding about a name that ties moves together or says how often, at its words; else None."""
+    found = meant(name, (0, len(name)), -1, Habits(), NAMES)
+    if found is None:
+        return None
+    words = {**found.fills, "typed": name[found.start : found.end].strip()}
+    at = place.shifted(found.start, found.end)
+    question = found.question
+    return question.rule.at(at, question.message.format_map(words), question.change.format_map(words))
