@@ -124,3 +124,50 @@ def keep(
             typer.echo(kept_text(path, held.fitted), nl=False)
     except CannotRun as error:
         shared.stop(str(error))
+
+
+@app.command("next", epilog="Example:  setwright next week-3.yaml")
+def next_(
+    file: shared.PlanFile,
+    week: shared.Week = None,
+    out: Annotated[
+        Path | None, typer.Option(metavar="FILE", help="The file to write; never overwritten.")
+    ] = None,
+) -> None:
+    """Write next week's plan from what was done, by the rules under `next:`; every change with its reason.
+
+    Of a plan of several weeks, which says each week itself, the changes are only listed.
+    """
+    from setwright.files import CannotRun
+    from setwright.findings import Level
+    from setwright.records.keeping import plan_of
+    from setwright.records.next_head import next_stem
+    from setwright.records.next_week import changes_of, next_week
+    from setwright.records.week_done import missed, week_done
+    from setwright.report import terminal
+    from setwright.report.next_week import changes_text
+
+    checked = shared.checked(file, only_plans=True)
+    if any(one.level is Level.error for one in checked.findings):
+        typer.echo(terminal.text(checked, colour=shared.in_colour()), nl=False)
+        shared.stop("no next week is written while the plan has errors")
+    try:
+        plan = plan_of(file)
+        done = week_done(plan, plan.weeks[shared.week_of(len(plan.weeks), week, file) - 1])
+    except CannotRun as error:
+        shared.stop(str(error))
+    for told in done.unread:
+        typer.echo(f"setwright: {told}; it is left out", err=True)
+    if not done.records:
+        shared.stop(
+            f"no record of {done.week.title} is kept in {plan.folder}, so nothing is known of what was done"
+        )
+    if len(plan.weeks) > 1:
+        typer.echo(changes_text(changes_of(done, plan), (), tuple(missed(done))), nl=False)
+        typer.echo("\nA plan of several weeks says each week itself, so nothing is written.")
+        return
+    found = next_week(done, plan, shared.plan_text(file))
+    target = out or file.with_name(f"{next_stem(file.stem)}{file.suffix}")
+    shared.write_new(target, found.text, "it may have been edited already")
+    typer.echo(changes_text(found.changes, found.by_hand, found.missed), nl=False)
+    typer.echo(f"\n{target}")
