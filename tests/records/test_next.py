@@ -261,3 +261,19 @@ def test_the_crews_week_goes_on_without_a_hand_edit(tmp_path: Path) -> None:
         in said(result)
     )
     assert run("check", tmp_path / "week-good-next.yaml").exit_code == 0
+
+
+@pytest.mark.parametrize(
+    ("rule", "told", "load"),
+    [
+        ("resume", "take them up first, then go on in the order of the week", "42.5"),
+        ("skip", "they are left out", "42.5"),
+        ("restart the week", "the week starts again, so nothing advances", "40"),
+    ],
+)
+def test_a_missed_day(rule: str, told: str, load: str, tmp_path: Path) -> None:
+    file = hall(tmp_path, PLAN.replace("unit: kg", f"unit: kg\nmissed day: {rule}"))
+    result = run("next", file)
+    assert f"`missed day: {rule}`: {told}." in said(result)
+    assert f"3 x 6-8 at {load} kg, 2 RIR" in (tmp_path / "week-4.yaml").read_text(encoding="utf-8")
+    assert ("Thursday was missed, so the week starts again" in said(result)) == (rule == "restart the week")

@@ -3,7 +3,7 @@
 import csv
 import io
 
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from setwright.model.reader.record import RecordRead, read_record
@@ -50,6 +50,7 @@ def meant(read: RecordRead) -> object:
     )  # fmt: skip
 
 
+@settings(max_examples=40)
 @given(SHEETS)
 def test_yaml_and_table_say_the_same(sheet: Sheet) -> None:
     yaml = read_record("form.yaml", as_yaml(sheet))

@@ -31,6 +31,11 @@ class Line(NamedTuple):
         return bool(self.done and self.done.done and self.done.done.kind != "not written")
 
     @property
+    def is_done(self) -> bool:
+        """Whether something of it was done."""
+        return bool(self.done and self.done.done and self.done.done.kind in ("done", "sets"))
+
+    @property
     def name(self) -> str:
         """The movement, as the record names it, else as the plan does."""
         if self.done is not None:
@@ -45,6 +50,10 @@ class Athletes(NamedTuple):
     name: str
     athlete: Athlete | None
     lines: tuple[Line, ...]
+
+    def is_called(self, name: str) -> bool:
+        """Whether this is their name."""
+        return self.name.strip().casefold() == name.strip().casefold()
 
 
 class Fitted(NamedTuple):

@@ -72,6 +72,15 @@ def plan_of(file: Path) -> Plan:
     return Plan(file, read.weeks, table)
 
 
+def plans_of(named: Path) -> list[Path]:
+    """The plan named, or those of a folder. Raises: CannotRun when there is none."""
+    files = plans_in(named)
+    found = [file for file in files if file == named or any(_titles(file))]
+    if not found:
+        raise CannotRun(f"there is no plan in {named}")
+    return found
+
+
 def plan_called(name: str, form: Path) -> Path:
     """The file of the plan of that name, in the folder of a form or in the one above.
 

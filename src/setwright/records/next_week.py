@@ -23,7 +23,7 @@ from setwright.records.outcome import Outcome, outcome
 from setwright.records.planned import Planned, loads_of, planned
 from setwright.records.progress import Decision, decide
 from setwright.records.rewriting import Wanted, rewritten
-from setwright.records.week_done import WeekDone, missed
+from setwright.records.week_done import WeekDone
 
 TYPED: Final = ("mass", "bodyweight")
 """Kinds of load that are a number to put on; a percent, a band or a word is worked out otherwise."""
@@ -104,6 +104,8 @@ def _change(line: Line, session: Session, athlete: Athlete | None, done: WeekDon
     rule = at.line.next or (at.group.next if at.group else None) or week.next
     trained = week.number if week.of > 1 else week_number(week.name)
     decision = decide(rule.rule if rule else None, came, at, trained)
+    if done.restart and not decision.repeats:
+        decision = Decision(done.restart)
     allow = (*week.allow, *session.allow, *at.line.allow, *(at.group.allow if at.group else ()))
     who = Lifter(week, at.line, athlete, plan.table, frozenset(one.rule for one in allow))
     load = next_load(came.load, decision, who)
@@ -127,7 +129,7 @@ def next_week(done: WeekDone, plan: Plan, text: str) -> NextWeek:
     new = rewritten(text, done.week, wanted, partial(_read, plan))
     by_hand += (f"{_where(one.item)}: {_asked(one)}" for one in new.left)
     head = with_next_head(str(plan.file), new.text, plan.file.name)
-    return NextWeek(head, changes, tuple(dict.fromkeys(by_hand)), tuple(missed(done)))
+    return NextWeek(head, changes, tuple(dict.fromkeys(by_hand)), done.missed)
 
 
 def _where(item: Item) -> str:

@@ -1,6 +1,5 @@
 """The kept records of a plan's week, held against it: what was done of each line, by whom."""
 
-from collections.abc import Iterator
 from pathlib import Path
 from typing import NamedTuple
 
@@ -21,6 +20,18 @@ class WeekDone(NamedTuple):
     week: Week
     records: tuple[Fitted, ...]
     unread: tuple[str, ...]
+
+    @property
+    def missed(self) -> tuple[str, ...]:
+        """The sessions of the week that no record is of."""
+        recorded = {id(fit.session) for fit in self.records}
+        return tuple(session.title for session in self.week.sessions if id(session) not in recorded)
+
+    @property
+    def restart(self) -> str:
+        """Why the week starts again, by the plan's rule for a missed day; empty when it does not."""
+        again = self.missed and self.week.missed_day == "restart the week"
+        return f"{', '.join(self.missed)} was missed, so the week starts again" if again else ""
 
 
 def week_done(plan: Plan, week: Week) -> WeekDone:
@@ -50,9 +61,3 @@ def _record(file: Path, week: Week) -> Record | None:
 
 def _is_of(record: Record, week: Week) -> bool:
     return fold(record.plan) == fold(week.name) and (week.of == 1 or record.week == week.number)
-
-
-def missed(done: WeekDone) -> Iterator[str]:
-    """The sessions of the week that no record is of."""
-    recorded = {id(fit.session) for fit in done.records}
-    yield from (session.title for session in done.week.sessions if id(session) not in recorded)

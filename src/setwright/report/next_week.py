@@ -2,14 +2,24 @@
 
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import groupby
+from typing import Final
 
 from setwright.reading.done_typed import load_typed
 from setwright.reading.words import number
 from setwright.records.next_week import Change
 from setwright.report.wrapping import plain, wrapped
 
+TAKEN_UP: Final = {
+    "resume": "take them up first, then go on in the order of the week",
+    "skip": "they are left out",
+    "restart the week": "the week starts again, so nothing advances",
+}
+"""What the plan's rule for a missed day means for next week."""
 
-def changes_text(changes: Sequence[Change], by_hand: Sequence[str], missed: Sequence[str]) -> str:
+
+def changes_text(
+    changes: Sequence[Change], by_hand: Sequence[str], missed: Sequence[str], missed_day: str
+) -> str:
     """Every line of the week, session by session, with a line end."""
     blocks = [
         "\n".join([plain(title), *_session(list(some))])
@@ -17,7 +27,8 @@ def changes_text(changes: Sequence[Change], by_hand: Sequence[str], missed: Sequ
         if title not in missed
     ]
     if missed:
-        blocks.append(wrapped(f"No record is kept of {', '.join(missed)}: nothing advances there."))
+        rule = f"`missed day: {missed_day}`: {TAKEN_UP[missed_day]}"
+        blocks.append(wrapped(f"No record is kept of {', '.join(missed)}: nothing advances there. {rule}."))
     if by_hand:
         blocks.append("\n".join(["To do by hand:", *(wrapped(one, "  - ", "    ") for one in by_hand)]))
     return "\n\n".join(blocks) + "\n"
