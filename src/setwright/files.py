@@ -170,7 +170,8 @@ def write_once(path: Path, text: str, *, read_only: bool = False) -> None:
     """
     mode = 0o444 if read_only and os.name == "posix" else 0o666
     try:
-        path.parent.mkdir(parents=True, exist_ok=True)
+        with contextlib.suppress(FileExistsError):
+            path.parent.mkdir(parents=True)
         with _written_beside(path, text.encode(), mode) as beside:
             _named(beside, path, mode)
         _settled(path.parent)

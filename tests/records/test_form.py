@@ -130,3 +130,10 @@ def test_a_week_without_training_has_nothing_to_record(tmp_path: Path) -> None:
     result = run("record", hall(tmp_path, text), "--week", "2")
     assert result.exit_code == 2
     assert "there is no training in week 2" in said(result)
+
+
+def test_a_form_that_cannot_be_written_is_one_sentence(tmp_path: Path) -> None:
+    plan = hall(tmp_path)
+    result = run("record", plan, "--day", "Monday", "--out", plan / "form.yaml")
+    assert result.exit_code == 2
+    assert "can't be written" in said(result)

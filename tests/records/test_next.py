@@ -1,5 +1,6 @@
 """``next``: next week's plan as text, every other line as it was typed, and what is left to the coach."""
 
+import re
 from pathlib import Path
 
 import pytest
@@ -277,3 +278,76 @@ def test_a_missed_day(rule: str, told: str, load: str, tmp_path: Path) -> None:
     assert f"`missed day: {rule}`: {told}." in said(result)
     assert f"3 x 6-8 at {load} kg, 2 RIR" in (tmp_path / "week-4.yaml").read_text(encoding="utf-8")
     assert ("Thursday was missed, so the week starts again" in said(result)) == (rule == "restart the week")
+
+
+CREW = "squad:\n  athletes:\n    - name: Ann\n    - name: Ben\n"
+
+
+def becomes(
+    folder: Path, line: str, *done: str, rule: str = "add 2.5 kg every week"
+) -> tuple[list[str], str]:
+    """The lines that are new in next week's plan, and what the command says; Ann and Ben did ``done``."""
+    movement = re.findall(r"- ([a-z -]+):", line)[-1]
+    plan = f"plan: A, week 1\nunit: kg\nnext: {rule}\n{CREW}work:\n{line}\n  - push-up: 2 x 8\n"
+    lines = "".join(
+        f"  {who}:\n    - {movement}: {one}\n" for who, one in zip(("Ann", "Ben"), done, strict=True)
+    )
+    file = hall(folder, plan, f"record: A, week 1\ndate: 2027-11-15\ndone:\n{lines}", "w1.yaml")
+    result = run("next", file)
+    assert result.exit_code == 0, result.output
+    return changed(file, folder / "w2.yaml")[2:], said(result)
+
+
+@pytest.mark.parametrize(
+    ("line", "done", "new"),
+    [
+        (
+            "  - goblet squat: 2 x 8\n    load: 20 kg   # both\n    rest: 2:00", ("done", "done"),
+            ["    load: 22.5 kg   # both"],
+        ),
+        (
+            "  - goblet squat: 2 x 8\n    load: 20 kg\n    rest: 2:00", ("done", ""),
+            ["    load:", "      Ann: 22.5 kg", "      Ben: 20 kg"],
+        ),
+        (
+            "  - goblet squat: 2 x 8 with 2 RIR at 20 kg", ("done", ""),
+            ["  - goblet squat: 2 x 8 with 2 RIR", "    load:", "      Ann: 22.5 kg", "      Ben: 20 kg"],
+        ),
+        (
+            "  - circuit:\n      - goblet squat:\n    each: 40 s", ("20 x 12", "16 x 12"),
+            ["        load:", "          Ann: 22.5 kg", "          Ben: 18.5 kg"],
+        ),
+        ("  - dip: 2 x 8 at bodyweight", ("done", "done"), []),
+        (
+            "  - goblet squat: 2 x 8 at 20.0 kg", ("done", "done"),
+            ["  - goblet squat: 2 x 8", "    load:", "      Ann: 22.5 kg", "      Ben: 22.5 kg"],
+        ),
+    ],
+)  # fmt: skip
+def test_where_a_load_is_written(line: str, done: tuple[str, str], new: list[str], tmp_path: Path) -> None:
+    assert becomes(tmp_path, line, *done)[0] == new
+
+
+@pytest.mark.parametrize(
+    ("line", "rule", "done", "told"),
+    [
+        ("  - push-up: sets of 8, 6", "add 1 rep every week", "8, 6", "push-up, line 9: add 1 rep"),
+        (
+            "  - dip: 2 x 8 at bodyweight",
+            "add 2.5 kg every week",
+            "done",
+            "dip, line 9: every week, but the step",
+        ),
+    ],
+)
+def test_what_cannot_be_written_is_listed(line: str, rule: str, done: str, told: str, tmp_path: Path) -> None:
+    new, output = becomes(tmp_path, line, done, done, rule=rule)
+    assert "goblet squat" not in " ".join(new)
+    assert told in output
+
+
+def test_different_steps_in_one_line_are_left_to_the_coach(tmp_path: Path) -> None:
+    rule = "\n  - 12 or more: add 2 reps\n  - 10-11: add 1 rep"
+    new, output = becomes(tmp_path, "  - goblet squat: 1 x 10-12", "20 x 12", "20 x 10", rule=rule)
+    assert "goblet squat, line 11: not for all alike, one step each" in output
+    assert new == ["    load: 20 kg"]

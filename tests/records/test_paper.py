@@ -3,6 +3,7 @@
 import csv
 import io
 
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -123,3 +124,19 @@ def test_an_empty_table_is_said() -> None:
     read = read_table("a.csv", "")
     assert read.record is None
     assert [finding.rule for finding in read.findings] == ["table-without-columns"]
+
+
+@pytest.mark.parametrize(
+    ("table", "rules"),
+    [
+        ("athlete,movement,done,zzz\nAnn,dip,done,x\n", ["table-column-unknown"]),
+        ("athlete,movement,done,done\nAnn,dip,8,9\n", ["table-column-unknown"]),
+        ("athlete,movement,done,\nAnn,dip,done,,\n", []),
+        ("athlete,movement,done\nAnn,dip,60 kg x 8, 8\n", ["table-column-unknown"]),
+        ("athlete,movement,done\nAnn,,8\nBen,,\n", ["table-row-without-name"]),
+        ("athlete,movement,done\n,note,wet floor\n,note,\nAnn,dip,done\n", []),
+    ],
+)
+def test_tables_with_a_fault(table: str, rules: list[str]) -> None:
+    found = read_table("t.csv", table).findings
+    assert [finding.rule for finding in found if finding.rule != "name-missing"] == rules

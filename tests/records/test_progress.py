@@ -228,6 +228,11 @@ def test_every_few_weeks_needs_a_number() -> None:
     assert change.decision.by_hand
 
 
+def test_a_gym_without_a_bar_says_so() -> None:
+    change = after("40 x 8, 8, 8", BENCH, TOP, "gym:\n  benches: 1\n")
+    assert (new(change), change.load.note) == ("42.5 kg", "this gym has nothing to load it with")
+
+
 def test_help_of_a_machine_is_no_step_up() -> None:
     change = after("20 kg x 8", "assisted pull-up: 1 x 8 at 20 kg", TOP)
     assert change.load == (None, "the load is help here: less of it is the step")

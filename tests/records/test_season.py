@@ -87,9 +87,7 @@ def test_twelve_weeks_without_a_hand_edit(tmp_path: Path) -> None:
         assert run("review", file).exit_code == 0
         going_on = run("next", file)
         assert going_on.exit_code == 0, going_on.output
-        assert "To do by hand:" not in going_on.output.replace(
-            "every set reached 8, but no load is written", ""
-        ) or (going_on.output.count("  - ") == going_on.output.count("pull-up, line"))
+        assert "To do by hand" not in going_on.output
         file = tmp_path / f"week-{number + 1}.yaml"
         _never_above_the_max(file)
     text = file.read_text(encoding="utf-8")

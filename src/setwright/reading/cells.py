@@ -30,7 +30,9 @@ def cells(file: str, text: str) -> Iterator[list[Scalar]]:
     pattern = re.compile((_CELL + _END).replace("{sign}", re.escape(sign)))
     at, row = 0, list[Scalar]()
     line, start = 1, 0
-    while match := pattern.match(text, at):
+    while True:
+        match = pattern.match(text, at)
+        assert match is not None
         row.append(_cell(match, file, line, start))
         within = match.group(0)[: len(match.group(0)) - len(match["end"])]
         breaks = _breaks(within)

@@ -13,7 +13,7 @@ from setwright.own.plan import read_plan
 from setwright.places import Place
 from setwright.reading.done_typed import load_typed
 from setwright.reading.dose import Load
-from setwright.reading.words import number
+from setwright.reading.words import plural
 from setwright.records.fitting import Fitted, Line
 from setwright.records.form import training
 from setwright.records.keeping import Plan
@@ -169,7 +169,7 @@ def _loads(same: list[Change]) -> dict[str | None, Load]:
 def _asked(one: Wanted) -> str:
     """A change that could not be written into the text, in words."""
     if one.more is not None:
-        return f"add {number(one.more.amount)} {one.more.unit}"
+        return f"add {plural(one.more.amount, one.more.unit.removesuffix('s'))}"
     return ", ".join(f"{who or 'load'}: {load_typed(load)}" for who, load in one.loads.items())
 
 

@@ -17,6 +17,7 @@ _HEAD: Final = re.compile(
     r"(?P<sets>\d+)(?P<x>\s*[x×*]\s*)(?P<low>\d+)(?:(?P<to>\s*[-–]\s*)(?P<high>\d+))?", re.IGNORECASE
 )
 _VALUE: Final = re.compile(r"(?P<key>\s*[^:]+:\s*)(?P<value>[^#]*?)(?P<remark>\s+#\s.*)?$")
+_LEAD: Final = re.compile(r"(?:,\s*|\s+)(?:at|@|with)\s+[^,#]+?(?=\s+(?:at|@|with)\s|\s*(?:,|#|$))")
 _LOAD_KEY: Final = re.compile(r"\s*load\s*:\s*\S", re.IGNORECASE)
 
 Read = Callable[[str], Week | None]
@@ -159,15 +160,18 @@ def _with_more(rows: list[str], item: Item, more: Add) -> Iterator[list[str]]:
 def _in_place(rows: list[str], item: Item, load: Load) -> Iterator[list[str]]:
     """The number of the load that is written, changed where it stands."""
     old = _written(item)
-    value = None if old is None else old.plus if old.kind == "bodyweight" else old.low
-    new = load.plus if load.kind == "bodyweight" else load.low
-    if old is None or value is None or new is None or old.kind != load.kind:
+    value, new = (_number(old), _number(load)) if old and old.kind == load.kind else (None, None)
+    if value is None or new is None:
         return
     typed = number(value).replace(".", "[.,]")
     figure = re.compile(rf"(?<![\d.,:-]){typed}(?![\d.,:%-]|\s*x)")
     for at, start in [*_doses(item), *_load_rows(rows, item)]:
         for match in reversed(list(figure.finditer(rows[at], start))):
             yield _with_row(rows, at, rows[at][: match.start()] + number(new) + rows[at][match.end() :])
+
+
+def _number(load: Load) -> float | None:
+    return load.plus if load.kind == "bodyweight" else load.low
 
 
 def _written(item: Item) -> Load | None:
@@ -182,7 +186,7 @@ def _without_load(rows: list[str], item: Item) -> Iterator[list[str]]:
         return
     for at, start in _doses(item):
         typed = rows[at]
-        for match in re.finditer(r"(?:,\s*|\s+)(?:at|@|with)\s+[^,#]+", typed[start:]):
+        for match in _LEAD.finditer(typed[start:]):
             before, behind = typed[: start + match.start()], typed[start + match.end() :]
             yield _with_row(rows, at, before + behind)
     for at, _ in _load_rows(rows, item):

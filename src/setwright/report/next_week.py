@@ -5,7 +5,7 @@ from itertools import groupby
 from typing import Final
 
 from setwright.reading.done_typed import load_typed
-from setwright.reading.words import number
+from setwright.reading.words import plural
 from setwright.records.next_week import Change
 from setwright.report.wrapping import plain, wrapped
 
@@ -50,9 +50,8 @@ def _told(change: Change) -> str:
 
 def _what(change: Change) -> str:
     if change.more is not None:
-        return (
-            f"{'+' if change.more.amount > 0 else '-'} {number(abs(change.more.amount))} {change.more.unit}"
-        )
+        many = plural(abs(change.more.amount), change.more.unit.removesuffix("s"))
+        return f"{'+' if change.more.amount > 0 else '-'} {many}"
     if change.new is None:
         return "as it is written" if change.written else "the same again"
     was = change.done.load
