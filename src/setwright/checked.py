@@ -1,10 +1,11 @@
 """A plan checked once, for whoever prints it: read, resolved, covered, judged, and what was allowed."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from typing import NamedTuple
 
 from setwright.coverage import Coverage, cover
 from setwright.findings import Finding, Level, in_order
+from setwright.followed import Followed, NotFollowed, followed_by
 from setwright.library.table import Library
 from setwright.model.plan import Week
 from setwright.model.reader.alone import FileRead, kind_of, read_alone
@@ -16,6 +17,7 @@ from setwright.rules.allowing import Silenced
 from setwright.rules.judging import Verdict, judge
 from setwright.rules.matrix import MatrixRow, matrix
 from setwright.rules.means import means
+from setwright.rules.past import Past, pasts
 from setwright.rules.rule import Case
 
 
@@ -43,7 +45,9 @@ class Checked(NamedTuple):
     ``findings`` are in the order of files and lines. ``complete`` is False when part of the plan or of its
     files could not be read: counts may then be lower than what was typed. ``waiting``: the error is in the
     plan itself, so what a week leaves out is not judged yet. ``table``: the library of the plan, its own
-    movements in it. ``alone``: the squad, gym or record that the file holds instead of a plan.
+    movements in it. ``alone``: the squad, gym or record that the file holds instead of a plan. ``before``:
+    the last week of the plan that it follows. ``block``: all weeks of the plan, where this is the check of
+    ``only`` one of them.
     """
 
     file: str
@@ -55,6 +59,8 @@ class Checked(NamedTuple):
     waiting: bool = False
     table: Library | None = None
     alone: FileRead | None = None
+    before: Followed | None = None
+    block: tuple[CheckedWeek, ...] = ()
 
     @property
     def names(self) -> frozenset[str]:
@@ -84,6 +90,11 @@ class Checked(NamedTuple):
         """The matrix of that week."""
         return self.weeks[0].matrix if self.weeks else ()
 
+    @property
+    def across(self) -> tuple[CheckedWeek, ...]:
+        """Every week of the plan, that of ``only`` one of them too."""
+        return self.block or self.weeks
+
     def only(self, number: int) -> "Checked":
         """The check of one week of a block, as if it were alone. Raises: IndexError."""
         one = self.weeks[number - 1]
@@ -94,6 +105,7 @@ class Checked(NamedTuple):
             weeks=(one._replace(told=one.verdict),),
             findings=tuple(in_order((*typed, *one.verdict.findings))),
             allowed=one.verdict.silenced,
+            block=self.weeks,
         )
 
 
@@ -111,30 +123,44 @@ def check_plan(file: str, text: str, beside: Callable[[str], str | None]) -> Che
     """The plan in ``text`` read and judged; ``beside`` gives the text of files that the plan names."""
     read, table = read_plan(file, text, beside)
     waiting = bool(read.weeks) and any(f.level is Level.error and f.place.file == file for f in read.findings)
-    weeks = tuple(_checked(week, table, waiting=waiting) for week in read.weeks)
+    before = followed_by(read.weeks[0], file, beside) if read.weeks else None
+    weeks = _checked(read.weeks, table, before if isinstance(before, Followed) else None, waiting=waiting)
     if len(weeks) > 1:
         from setwright.rules.over_weeks import told_once  # noqa: PLC0415 - only a block needs it
 
         told = told_once({one.week.number: one.verdict for one in weeks})
         weeks = tuple(one._replace(told=told[one.week.number]) for one in weeks)
+    unread = [before.finding] if isinstance(before, NotFollowed) else []
     return Checked(
         file=file,
         weeks=weeks,
         findings=tuple(
-            in_order(dict.fromkeys((*read.findings, *(f for w in weeks for f in w.told.findings))))
+            in_order(dict.fromkeys((*read.findings, *unread, *(f for w in weeks for f in w.told.findings))))
         ),
         allowed=tuple(dict.fromkeys(one for week in weeks for one in week.told.silenced)),
         sources=read.sources,
         complete=read.complete,
         waiting=waiting,
         table=table if weeks else None,
+        before=before if isinstance(before, Followed) else None,
     )
 
 
-def _checked(week: Week, table: Library, *, waiting: bool) -> CheckedWeek:
-    coverage = cover(week, table)
+def _checked(
+    weeks: Sequence[Week], table: Library, before: Followed | None, *, waiting: bool
+) -> tuple[CheckedWeek, ...]:
+    coverages = [cover(week, table) for week in weeks]
+    return tuple(
+        _week(coverage, past, table, waiting=waiting)
+        for coverage, past in zip(coverages, pasts(coverages, before, table), strict=True)
+    )
+
+
+def _week(coverage: Coverage, past: Past, table: Library, *, waiting: bool) -> CheckedWeek:
+    week = coverage.week
     aim = aim_in_force(week, coverage)
     nothing = Verdict((), (), {})
     judged = week.sessions or waiting
-    verdict = judge(Case(coverage, aim, means(week, table), waiting), TEXT_RULES) if judged else nothing
+    case = Case(coverage, aim, means(week, table), waiting, past)
+    verdict = judge(case, TEXT_RULES) if judged else nothing
     return CheckedWeek(week, coverage, aim, verdict, verdict)

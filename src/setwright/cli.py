@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, Annotated, Literal
 
 import typer
 
-from setwright.commands import folders, records
+from setwright.commands import floor, folders, records
 from setwright.commands.shared import AnyFile, PlanFile, Week
 from setwright.commands.shared import checked as _checked
 from setwright.commands.shared import in_colour as _in_colour
@@ -103,6 +103,13 @@ def check(
     watch: Annotated[
         bool, typer.Option("--watch", help="Check again at each save of the plans or of files they name.")
     ] = False,
+    *,
+    summary: Annotated[
+        bool, typer.Option("--summary", help="Eight answers in half a minute, for the coach's own screen.")
+    ] = False,
+    week: Annotated[
+        int | None, typer.Option("--week", metavar="N", help="With --summary: which week of several.")
+    ] = None,
 ) -> None:
     """Check plans before publishing: what they cover, what is missing, what can't be read.
 
@@ -110,10 +117,17 @@ def check(
 
     Exit status: 0 nothing at or above --fail-on, 1 findings, 2 could not run.
     """
+    from functools import partial
+
     from setwright.findings import Level, exit_status
 
+    if summary and form != "text":
+        _stop("--summary names athletes and is for the coach's own screen: it is text, no other --format")
+    if week is not None and not summary:
+        _stop("--week goes with --summary: without it every week of the plan is checked")
+    say = partial(_at_a_glance, week=week) if summary else _sayer(form, with_names=with_names)
     if watch:
-        _watch(files, form, with_names=with_names)
+        _watch(files, form, say)
     elif form == "json":
         from setwright.report import machine
 
@@ -121,7 +135,7 @@ def check(
         typer.echo(machine.json_text(checked, with_names=with_names), nl=False)
         raise typer.Exit(exit_status([f for one in checked for f in one.findings], Level[fail_on]))
     else:
-        say, status = _sayer(form, with_names=with_names), 0
+        status = 0
         for number, file in enumerate(_plans(files)):
             one = _checked(file)
             typer.echo(("\n" if number and form == "text" else "") + say(one), nl=False)
@@ -142,7 +156,20 @@ def _sayer(form: str, *, with_names: bool) -> "Callable[[Checked], str]":
     return partial(machine.short if form == "short" else machine.github, with_names=with_names)
 
 
-def _watch(files: list[Path], form: str, *, with_names: bool) -> None:
+def _at_a_glance(checked: "Checked", week: int | None) -> str:
+    """The half-minute summary of a week; of what is no plan, or could not be read, the whole check."""
+    from setwright.report import terminal
+
+    if not checked.weeks:
+        return terminal.text(checked, colour=_in_colour())
+    from setwright.glance import glance
+    from setwright.report.summary import summary_text
+
+    number = _week_of(len(checked.weeks), week, Path(checked.file))
+    return summary_text(glance(checked.only(number)))
+
+
+def _watch(files: list[Path], form: str, say: "Callable[[Checked], str]") -> None:
     """Check and print at each save until Ctrl-C."""
     from functools import partial
 
@@ -152,7 +179,6 @@ def _watch(files: list[Path], form: str, *, with_names: bool) -> None:
         _stop("--watch prints again and again, and JSON is one document: take --format text or short")
     if Path("-") in files:
         _stop("--watch needs files: standard input can't be read again")
-    say = _sayer(form, with_names=with_names)
     watch(files, say, partial(typer.echo, nl=False), redraw=sys.stdout.isatty())
 
 
@@ -187,6 +213,42 @@ def read(
         _week_of(len(plan.weeks), week, file)
     typer.echo(read_text(plan, table, week, count=count), nl=False)
     raise typer.Exit(exit_status(plan.findings))
+
+
+@app.command(epilog="Example:  setwright loads week-3.yaml --for juniors")
+def loads(
+    file: PlanFile,
+    week: Week = None,
+    who: Annotated[
+        str | None, typer.Option("--for", metavar="NAME", help="Of this athlete or group of the squad alone.")
+    ] = None,
+    form: Annotated[Literal["text", "json"], typer.Option("--format", help="Words, or JSON.")] = "text",
+) -> None:
+    """Work out each athlete's loads: what was asked, what can be put on here, the plates, and how far off.
+
+    Names stand in it: it is for the coach. Exit status: 0 every load is there, 1 one is not or needs a max,
+    2 could not run.
+    """
+    from setwright.report.loads_view import loads_of, members
+
+    checked = _checked(file, only_plans=True)
+    number = _week_of(len(checked.weeks), week, file)
+    checked = checked.only(number) if checked.weeks else checked
+    if checked.week is None or checked.table is None:
+        _stop(f"nothing of {file} could be read; `setwright check {file}` says why")
+    names = None if who is None else members(checked.week, who)
+    if names is not None and not names:
+        _stop(f"nobody in the squad of {file} is called {who}")
+    days = loads_of(checked.weeks[0], checked.table, names)
+    if form == "json":
+        from setwright.report.loads_json import loads_json
+
+        typer.echo(loads_json(checked.week, days), nl=False)
+    else:
+        from setwright.report.loads import loads_text
+
+        typer.echo(loads_text(checked, checked.week, days), nl=False)
+    raise typer.Exit(any(row.missing for day in days for line in day.lines for row in line.rows))
 
 
 @app.command(epilog='Example:  setwright move "flat barbell bench press" "level cable crossover"')
@@ -237,7 +299,10 @@ def move(
 @app.command(epilog="Example:  setwright sheet week-3.yaml --paper letter --out prints")
 def sheet(
     file: PlanFile,
-    kind: Annotated[Literal["all", "session", "week"], typer.Option(help="Which sheets.")] = "all",
+    kind: Annotated[
+        Literal["all", "session", "week", "summary"],
+        typer.Option(help="Which sheets; the summary is for the coach alone and not among all."),
+    ] = "all",
     paper: Annotated[Literal["a4", "letter"], typer.Option(help="The paper they are printed on.")] = "a4",
     out: Annotated[Path, typer.Option(metavar="FOLDER", help="Where the HTML files go.")] = Path("sheets"),
     week: Week = None,
@@ -312,6 +377,7 @@ def schema(
     typer.echo(f"{out}  (first line of a {kind} beside it: # yaml-language-server: $schema={out.name})")
 
 
+app.add_typer(floor.app)
 app.add_typer(records.app)
 app.add_typer(folders.app)
 

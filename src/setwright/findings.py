@@ -34,7 +34,8 @@ class Finding:
     ``where`` is a word for people ("Monday", "the week"); ``why``, ``change`` and ``source`` are
     never empty. ``also`` holds sentences of findings that this one covers. ``to_others``: what may be said of
     an athlete's own affair where others read it; empty when nothing in the finding is private. ``weeks``:
-    those of a plan of several weeks in which it holds; empty where it does not depend on the week.
+    those of a plan of several weeks in which it holds; empty where it does not depend on the week. ``who``:
+    the athlete it is about, where it is about one.
 
     Raises: ValueError when a text that must not be empty is.
     """
@@ -51,6 +52,7 @@ class Finding:
     also: tuple[str, ...] = ()
     to_others: str = ""
     weeks: tuple[int, ...] = ()
+    who: str = ""
 
     def for_others(self) -> "Finding":
         """The finding as others may read it: without what belongs to one athlete and the coach."""
@@ -64,6 +66,7 @@ class Finding:
             change="run the check on the coach's own screen: it names the athlete and the line",
             seen=(),
             also=(),
+            who="",
         )
 
     def __post_init__(self) -> None:

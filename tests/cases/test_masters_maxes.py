@@ -56,3 +56,79 @@ def test_the_sixth_week_overshoots_his_max() -> None:
 )
 def test_effort_and_percent_of_the_top_single_agree_or_are_questioned(single: str, *, agrees: bool) -> None:
     assert (of(week("65 kg", single), "effort-and-percent-disagree") == []) is agrees
+
+
+def test_six_pushes_to_a_pull_are_said_and_long_rests_are_not() -> None:
+    one = week("65 kg")
+    assert of(one, "push-without-pull") == ["18 hard pushes and only 4 hard pulls in the week"]
+    assert not of(one, "no-warm-up-for-heavy-lift")
+    assert all("rest" not in finding.message for finding in one.findings)
+
+
+def test_six_weeks_uphill_have_no_lighter_one() -> None:
+    assert of(checked(BLOCK), "no-lighter-week") == [
+        "weeks 1-6 are hard weeks in a row, and no lighter one comes after them in the plan"
+    ]
+    assert not of(
+        checked(BLOCK.replace("sessions:", "lighter weeks:\n  week 6: half the sets\nsessions:")),
+        "no-lighter-week",
+    )
+
+
+BLOCK = """\
+plan: Bench and shoulder care
+weeks: 6
+unit: kg
+dose order: sets x reps
+sides: each
+level: intermediate
+sessions:
+  - day: Monday
+    work:
+      - flat barbell bench press: 3 x 5
+        load: [62.5, 65, 67.5, 70, 72.5, 75]
+        rest: 3:00
+      - one-arm dumbbell row: 2 x 12 each arm
+"""
+
+
+ROOM = """\
+gym:
+  bars:
+    20 kg: 1
+  plates per rack:
+    20 kg: 1 pair
+    10 kg: 1 pair
+    5 kg: 1 pair
+    2.5 kg: 1 pair
+    1.25 kg: 1 pair
+    0.5 kg: 1 pair
+    0.25 kg: 1 pair
+  dumbbells:
+    25 lb: 1 pair
+    30 lb: 1 pair
+    35 lb: 1 pair
+    40 lb: 1 pair
+"""
+
+
+def at_home(line: str) -> list[str]:
+    """What is said of the load of a line in his room."""
+    top = "plan: A\nunit: kg\nsides: each\ndose order: sets x reps\npercent of: tested max\n"
+    people = "squad:\n  athletes:\n    - name: Henrik\n      maxes:\n"
+    best = "        flat barbell bench press: 82 kg tested 2027-10-20\n"
+    one = checked(f"{top}starts: 2027-11-01\n{ROOM}{people}{best}work:\n  - {line}\n")
+    return [f"{f.message}; {f.change}" for f in one.findings if f.rule == "load-not-loadable"]
+
+
+def test_dumbbells_stamped_in_pounds_are_not_thirty_five_kilograms() -> None:
+    (said,) = at_home("incline 30 dumbbell bench press: 3 x 10 at 35")
+    assert "at 35 kg: more than anything here" in said
+    assert "write `35 lb` if that is stamped on it" in said
+    assert at_home("incline 30 dumbbell bench press: 3 x 10 at 35 lb") == []
+
+
+@pytest.mark.parametrize("load", ["62,5 kg", "67,5 kg", "72,5 kg", "63 kg", "75%"])
+def test_small_plates_make_his_loads(load: str) -> None:
+    """75 % of 82 kg is 61.5 kg, which plates of 0.5 and 0.25 kg make."""
+    assert at_home(f"flat barbell bench press: 3 x 5 at {load}, rest 3:00") == []

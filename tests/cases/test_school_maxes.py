@@ -113,3 +113,20 @@ def test_the_test_week_names_its_beginners_and_needs_no_max() -> None:
 
 def test_maxes_of_a_week_ago_are_fresh() -> None:
     assert of(week("3 x 8 at 65%"), "stale-max") == []
+
+
+def test_a_lesson_of_thirty_minutes_names_what_to_leave_out_first() -> None:
+    text = DAYS.replace("- day: Monday", "- day: Monday\n    minutes: 30")
+    text = text.replace("barbell curl: 3 x 12", "barbell curl: 3 x 12\n        priority: 3")
+    one = checked(
+        f"plan: Autumn\nunit: lb\ndose order: sets x reps\nsides: each\n{text.format(dose='5 x 5 at 80%')}"
+    )
+    assert only(one, "session-over-time").change.startswith("leave out barbell curl (")
+
+
+def test_pushes_to_pulls_and_a_warm_up_on_no_day_are_said_once_each() -> None:
+    one = week("5 x 5 at 80%")
+    assert only(one, "push-without-pull").message == "21 hard pushes and only 6 hard pulls in the week"
+    cold = only(one, "no-warm-up-for-heavy-lift")
+    assert (cold.where, len(cold.also)) == ("Monday", 1)
+    assert all("elbow flexors" not in finding.message for finding in one.findings)

@@ -27,7 +27,7 @@ def test_version() -> None:
 
 
 def test_each_command_shows_help_with_an_example() -> None:
-    for command in ("check", "read", "move", "sheet", "explain", "schema"):
+    for command in ("check", "read", "move", "sheet", "explain", "schema", "floor"):
         result = run(command, "--help")
         assert result.exit_code == 0
         assert f"Example:  setwright {command}" in result.output
@@ -339,3 +339,52 @@ def test_read_says_a_block_or_one_week_of_it() -> None:
     assert "Winter block, week 4 of 4" in result.output
     assert "front plank" not in result.output
     assert run("read", str(ROOT / "pyproject.toml"), "--week", "1").exit_code == 1
+
+
+def test_the_summary_of_a_week_and_of_one_week_of_a_block() -> None:
+    flawed = run("check", str(CREW / "week-flawed.yaml"), "--summary")
+    assert flawed.exit_code == 1
+    assert flawed.output.startswith("Autumn block, week 3, first draft, in half a minute.")
+    week = run("check", str(CREW / "block.yaml"), "--summary", "--week", "4")
+    assert (week.exit_code, week.output.splitlines()[0]) == (
+        0,
+        "Winter block, week 4 of 4, in half a minute. For the coach alone: it names",
+    )
+
+
+def test_the_summary_of_several_plans_and_of_what_is_no_plan(tmp_path: Path) -> None:
+    broken = tmp_path / "broken.yaml"
+    broken.write_text("plan: [\n")
+    both = run("check", str(CREW / "week-good.yaml"), str(broken), "--summary")
+    assert both.exit_code == 1
+    assert "8. What changed?" in both.output
+    assert f"\n\n{broken}: nothing of this plan could be read" in both.output
+
+
+@pytest.mark.parametrize(
+    ("arguments", "said"),
+    [
+        (
+            ("week-good.yaml", "--summary", "--format", "json"),
+            "--summary names athletes and is for",
+        ),
+        (("block.yaml", "--summary"), "has 4 weeks; say which one, from --week 1 to --week 4"),
+        (("block.yaml", "--summary", "--week", "5"), "has no week 5: it has 4 weeks"),
+        (("block.yaml", "--week", "2"), "--week goes with --summary"),
+    ],
+)
+def test_a_summary_that_can_not_be_told(arguments: tuple[str, ...], said: str) -> None:
+    file, *options = arguments
+    result = run("check", str(CREW / file), *options)
+    assert result.exit_code == 2
+    assert said in result.stderr
+
+
+def test_the_summary_is_a_sheet_of_its_own(tmp_path: Path) -> None:
+    result = run(
+        "sheet", str(CREW / "block.yaml"), "--week", "2", "--kind", "summary", "--out", str(tmp_path)
+    )
+    assert result.exit_code == 0
+    assert [file.name for file in tmp_path.iterdir()] == ["winter-block-week-2-3-summary-a4.html"]
+    run("sheet", str(CREW / "week-good.yaml"), "--out", str(tmp_path / "all"))
+    assert not list((tmp_path / "all").glob("*summary*"))

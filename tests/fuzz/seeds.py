@@ -67,7 +67,7 @@ def seeds() -> Seeds:
     """Every text of the project that is a plan, a squad or a gym."""
     crew = EXAMPLES / "skerrow-bay"
     beside = [crew / "squad.yaml", crew / "gym.yaml"]
-    weeks = {*crew.glob("*.yaml"), *(ROOT / "tests/rules/weeks").glob("*.yaml")} - {*beside}
+    weeks = {*crew.glob("*.yaml"), *(ROOT / "tests/weeks").glob("*.yaml")} - {*beside}
     plans = [PAPER, REUSED, *(path.read_text(encoding="utf-8") for path in sorted(weeks))]
     plans += [text for rule in EVERY_RULE for text in (rule.bad, rule.good)]
     lines = [whole_plan(text) for rule in TEXT_RULES.values() for text in (rule.bad, rule.good)]

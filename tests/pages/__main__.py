@@ -8,7 +8,7 @@ from setwright.checked import Checked
 from setwright.sheets import sheet_html, sheet_name
 from setwright.sheets.html import SIZES, Kind
 from tests.pages.browser import Browser, installed
-from tests.pages.faults import faults, summary
+from tests.pages.faults import faults, summary, too_long
 from tests.pages.measure import measure
 from tests.pages.plans import plans
 
@@ -36,9 +36,9 @@ def _print(browser: Browser, name: str, checked: Checked, kind: Kind, out: Path)
     for paper, (short, long) in SIZES.items():
         file = out / f"{name}--{sheet_name(checked, kind, paper)}"
         file.write_text(sheet_html(checked, kind, paper, PRINTED), encoding="utf-8")
-        seen = measure(browser, file, kind, short if kind == "session" else long)
+        seen = measure(browser, file, kind, long if kind == "week" else short)
         print(summary(f"{name} {kind} {paper}", seen))
-        for fault in faults(seen):
+        for fault in (*faults(seen), *too_long(seen, kind)):
             print(f"  FAULT {fault}")
             count += 1
     return count

@@ -35,6 +35,12 @@ def faults(seen: Measured) -> Iterator[str]:
         yield f"{seen.fetched} things that are run or fetched"
 
 
+def too_long(seen: Measured, kind: str) -> Iterator[str]:
+    """A second page of a kind that is read at one glance."""
+    if kind == "summary" and seen.pages > 1:
+        yield f"{seen.pages} pages, and one is all a summary may have"
+
+
 def summary(name: str, seen: Measured) -> str:
     """Pages, smallest type, splits, smallest box and cut text in one line."""
     return (

@@ -14,7 +14,7 @@ from tests.pages.browser import Browser
 
 MM_PER_PX = 25.4 / 96
 MM_PER_PT = 25.4 / 72
-SIDE_MARGINS_MM = {"session": (20.0, 12.0), "week": (16.0, 12.0)}
+SIDE_MARGINS_MM = {"session": (20.0, 12.0), "week": (16.0, 12.0), "summary": (20.0, 12.0)}
 TOP_MARGIN_MM = 12.0
 FOOTER_PT = 14 / MM_PER_PT
 """What stands lower than this on a page is its footer."""

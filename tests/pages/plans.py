@@ -146,6 +146,12 @@ sessions:
     )
 )
 
+LIMIT = "      limits:\n        - arm behind at most: 0 deg\n          until: cleared\n"
+LARGE_SQUAD = f"{SIX_DAYS}squad:\n  athletes:\n" + "".join(
+    f"    - name: Invented Person {number}\n{LIMIT if number % 3 == 0 else ''}" for number in range(30)
+)
+"""Thirty people, of whom ten have a limit that the week breaks."""
+
 NO_CHEST = """\
 plan: Off week
 unit: kg
@@ -170,13 +176,21 @@ def example(name: str) -> Checked:
     return check_plan(str(path), read_text(path), partial(read_beside, path))
 
 
+def school() -> Checked:
+    """The week of the example school whose loads are worked out for each."""
+    path = EXAMPLES.parent / "ossing-school" / "week-good.yaml"
+    return check_plan(path.name, read_text(path), partial(read_beside, path))
+
+
 def plans() -> Iterator[tuple[str, Checked, tuple[Kind, ...]]]:
     """Every plan that is printed: a short name, the plan, and the kinds of sheet that show something new."""
     yield "good", example("week-good.yaml"), KINDS
-    yield "flawed", example("week-flawed.yaml"), ("week",)
+    yield "flawed", example("week-flawed.yaml"), ("week", "summary")
     yield "block", example("block.yaml").only(4), KINDS
+    yield "loads", school(), ("session",)
     yield "long", check(LONG), KINDS
     yield "circuit", check(CIRCUIT), KINDS
     yield "awkward", check(AWKWARD), KINDS
-    yield "six-days", check(SIX_DAYS), ("week",)
+    yield "six-days", check(SIX_DAYS), ("week", "summary")
+    yield "large-squad", check(LARGE_SQUAD), ("summary",)
     yield "no-chest", check(NO_CHEST), KINDS

@@ -1,7 +1,7 @@
 """One fault, one finding: what covers, what the same move closes, and what nothing here closes."""
 
 from setwright.findings import Level
-from setwright.rules import heavy_line_not_finished, no_cure_in_this_gym, no_work_at_long_length
+from setwright.rules import half_a_pair, heavy_line_not_finished, no_cure_in_this_gym, no_work_at_long_length
 from tests.rules.plans import checked, rules_in, week
 
 
@@ -60,3 +60,9 @@ def test_one_line_of_it_can_be_allowed_alone() -> None:
     assert "costal line" not in one.findings[0].message
     assert [a.finding.rule for a in one.allowed] == ["line-never-followed"]
     assert one.allowed[0].finding.change == "nothing in this gym and within everyone's limits closes it"
+
+
+def test_a_pair_is_not_called_half_while_a_line_of_the_plan_can_not_be_read() -> None:
+    unread = half_a_pair.BAD + "      - front plank: 3x8x60\n"
+    assert "half-a-pair" not in rules_in(checked(unread))
+    assert "half-a-pair" in rules_in(checked(unread.replace("3x8x60", "3 x 40 s hold")))

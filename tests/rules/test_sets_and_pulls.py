@@ -6,7 +6,8 @@ from setwright.findings import Level
 from setwright.model.plan import Week
 from setwright.model.weekly import WeeklySets
 from setwright.places import Place
-from setwright.rules.ranges import asked_for, least_pull_to_push
+from setwright.report.terminal import text as screen
+from setwright.rules.ranges import asked_for, pull_to_push
 from tests.rules.plans import HEAD, checked, of, rules_in, week
 
 PUSH = "push-up: {} x 10 at 2 RIR"
@@ -34,6 +35,28 @@ def test_the_coach_may_ask_for_more_pulls() -> None:
     assert of(checked(pushes(8, 4, asked)), "push-without-pull")
 
 
+def test_the_wish_of_the_coach_holds_from_the_first_push_and_is_the_source() -> None:
+    asked = "level: beginner\nsets a week:\n  pull to push: at least 1.5\n"
+    (found,) = (f for f in checked(pushes(4, 5, asked)).findings if f.rule == "push-without-pull")
+    assert found.message == ("4 hard pushes and only 5 hard pulls in the week; `pull to push` asks for 6")
+    assert found.source == "the plan's own sets a week, line 7"
+    assert not of(checked(pushes(4, 6, asked)), "push-without-pull")
+    assert not of(checked(pushes(9, 0, asked.replace("1.5", "0"))), "push-without-pull")
+
+
+def test_more_pull_than_push_is_one_line_and_no_finding() -> None:
+    rowing = pushes(5, 12, "aim: sport\nsport: rowing\n")
+    one = checked(rowing)
+    assert not any("pull" in finding.message for finding in one.findings)
+    assert "pull 12 sets, push 5 sets" in screen(one, colour=False)
+
+
+def test_flies_and_raises_are_no_pushes() -> None:
+    light = "dumbbell lateral raise: 4 x 12 at 1 RIR\nflat dumbbell fly: 4 x 12 at 1 RIR"
+    text = week(f"Monday\n{light}\n{PUSH.format(5)}", "Thursday\nback extension: 4 x 10 at 3 RIR")
+    assert not of(checked(text), "push-without-pull")
+
+
 def test_a_single_session_may_have_its_pulls_on_another_day() -> None:
     text = f"{HEAD}work:\n  - {PUSH.format(6)}\n"
     assert rules_in(checked(text.replace("sides: each\n", "sides: each\nlevel: beginner\n"))) == []
@@ -48,8 +71,8 @@ def test_ranges_of_the_coach(low: float, high: float | None, expected: tuple[flo
     pulls = WeeklySets(group="pull to push", low=1.5, high=None, text="", place=place)
     one = Week(name="A week", place=place, sessions=(), sets_a_week=(chest,))
     assert asked_for(one) == {"chest": expected}
-    assert least_pull_to_push(one) == 0
-    assert least_pull_to_push(one.model_copy(update={"sets_a_week": (pulls, chest)})) == 1.5
+    assert pull_to_push(one) is None
+    assert pull_to_push(one.model_copy(update={"sets_a_week": (chest, pulls)})) is pulls
 
 
 def test_a_range_of_the_coach_replaces_the_row() -> None:

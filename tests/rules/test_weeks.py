@@ -1,39 +1,11 @@
-"""Whole weeks: ordinary ones have no gap, the example is silent, and what is taken out of it is missed."""
-
-from pathlib import Path
+"""The example weeks: the good one is silent, and what is taken out of it is missed."""
 
 import pytest
 
-from setwright.findings import Level
-from tests.rules.plans import EXAMPLES, HERE, beside_the_example, checked, example, without
+from tests.rules.plans import EXAMPLES, beside_the_example, checked, example, without
 
-WEEKS = sorted((HERE / "weeks").glob("*.yaml"))
 GOOD = (EXAMPLES / "week-good.yaml").read_text(encoding="utf-8")
 PULLS = ("bench pull", "face pull", "pull-up", "chest-supported dumbbell row")
-
-
-@pytest.mark.parametrize("path", WEEKS, ids=lambda path: path.stem)
-def test_an_ordinary_week_has_no_gap(path: Path) -> None:
-    one = checked(path.read_text(encoding="utf-8"))
-    assert one.week is not None
-    assert [f for f in one.findings if f.level > Level.advice] == []
-
-
-def test_there_is_an_ordinary_week_for_each_row_of_the_table() -> None:
-    rows = {}
-    for path in WEEKS:
-        aim = checked(path.read_text(encoding="utf-8")).aim
-        rows[path.stem] = aim.row if aim else None
-    assert rows == {
-        "bands": "general",
-        "beginner": "beginner",
-        "general": "general",
-        "no-chest": "no chest",
-        "return": "return",
-        "size": "size",
-        "sport": "sport",
-        "strength": "strength",
-    }
 
 
 def test_the_good_week_has_nothing_to_say() -> None:

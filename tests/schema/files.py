@@ -7,7 +7,7 @@ from setwright.schema import Kind
 
 ROOT = Path(__file__).parents[2]
 EXAMPLES = sorted((ROOT / "examples").rglob("*.yaml"))
-WEEKS = sorted((ROOT / "tests" / "rules" / "weeks").glob("*.yaml"))
+WEEKS = sorted((ROOT / "tests" / "weeks").glob("*.yaml"))
 
 
 def kind_of(path: Path) -> Kind:

@@ -2,7 +2,8 @@
 
 ``shapes`` holds the data: Coverage, PartCover, SessionCover, Work, Sets (a count that stays a span).
 ``counts`` turns each line of a session into a Work; ``muscles`` sorts muscles into groups.
-``clock`` says how long a session takes; ``cover`` adds it all up.
+``clock`` says how long a session takes; ``cover`` adds it all up. ``trend`` looks over the weeks of a block,
+``cut`` at what is left of a week.
 Only plain library rows are read here: no engine, no numpy.
 """
 

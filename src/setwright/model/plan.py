@@ -274,6 +274,7 @@ class Week(Frozen):
     focus: tuple[str, ...] = ()
     sets_a_week: tuple[WeeklySets, ...] = ()
     follows: str | None = None
+    follows_place: Place | None = None
     last_week: tuple[DoneBefore, ...] = ()
     own_movements: tuple[OwnMovement, ...] = ()
     unread_movements: tuple[str, ...] = ()

@@ -133,7 +133,7 @@ NAME_MISSING = TextRule(
 FILE_MISSING = TextRule(
     "file-not-found",
     "a file that the plan names and that can't be read",
-    "without it the squad or the gym is not known",
+    "without it the squad, the gym or the week before is not known",
     "squad: squadd.yaml",
     "squad: squad.yaml",
 )

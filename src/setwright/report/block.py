@@ -5,6 +5,7 @@ from collections.abc import Iterator, Sequence
 from setwright.checked import Checked, CheckedWeek
 from setwright.findings import Finding
 from setwright.reading.weeks import say_weeks
+from setwright.report.across import across_the_weeks
 from setwright.report.adds_up import aim, heads, in_force, matrix_text, note, sessions_and_minutes, sums
 from setwright.report.wrapping import wrapped
 
@@ -22,6 +23,7 @@ def block_head(checked: Checked) -> Iterator[str]:
         together.setdefault(_paragraph(one, checked.findings, with_aim=not same_aim), []).append(one)
     for paragraph, alike in together.items():
         yield "\n".join(filter(None, (wrapped(_heading(alike)), paragraph)))
+    yield from across_the_weeks(checked)
     yield from note(weeks)
 
 

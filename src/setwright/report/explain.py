@@ -10,7 +10,7 @@ from setwright.reading.faults import TextRule
 from setwright.reading.text_rules import TEXT_RULES
 from setwright.report.wrapping import wrapped
 from setwright.rules import EVERY_RULE, Rule
-from setwright.rules.aims import LEVELS, ROWS
+from setwright.rules.aims import EVERYWHERE, LEVELS, ROWS
 from setwright.rules.rule import Option
 from setwright.rules.unknown_rule_in_allow import nearest
 
@@ -94,6 +94,8 @@ def rule_text(rule: Rule) -> str:
 
 
 def _levels(rule: Rule) -> Iterable[str]:
+    if rule.id in EVERYWHERE:
+        yield f"Level: {EVERYWHERE[rule.id].name}, whatever the week is for."
     if rule.id not in LEVELS:
         return
     rows = [

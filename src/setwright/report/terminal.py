@@ -18,6 +18,7 @@ def text(checked: Checked, *, colour: bool) -> str:
     """The whole screen of ``check``, with a line end; ``colour`` True only for a terminal."""
     blocks = [
         *_head(checked),
+        *_since(checked),
         *(_finding(f, n, checked, colour=colour) for n, f in enumerate(checked.findings, 1)),
     ]
     if checked.findings or checked.alone is None:
@@ -43,6 +44,13 @@ def _head(checked: Checked) -> Iterator[str]:
         )
         yield matrix_text(one, checked.findings)
         yield "\n".join([*sums(one), *note([one])])
+
+
+def _since(checked: Checked) -> Iterator[str]:
+    if checked.before is not None:
+        from setwright.report.changed import since  # noqa: PLC0415 - only a plan that follows one needs it
+
+        yield since(checked, checked.before)
 
 
 def _title(one: CheckedWeek) -> Iterator[str]:

@@ -3,10 +3,10 @@
 ``rule`` holds what they share, ``aims`` what the week is for and the levels that follow, ``means`` and
 ``stations`` what gym and athletes leave to propose, ``cures`` the proposals, ``limits`` and ``doing`` what
 holds for whom, ``loading`` the loads that lines ask for, ``lifts`` what a line asks of each athlete,
-``reserve`` that beside the handbook table, ``ranges`` weekly sets. ``judging`` runs the rules and makes one
-finding of one fault (``spoken``), ``allowing`` is about ``allow``, ``matrix`` the answers a part and a
-question. ``RULES`` lists the rules in the order in which one speaks for others; ``EVERY_RULE`` adds the three
-about the findings.
+``reserve`` that beside the handbook table, ``ranges`` weekly sets, ``queues`` who shares what on the floor,
+``past`` the weeks before. ``judging`` runs the rules and makes one finding of one fault (``spoken``),
+``allowing`` is about ``allow``, ``matrix`` the answers a part and a question. ``RULES`` lists the rules in
+the order in which one speaks for others; ``EVERY_RULE`` adds the three about the findings.
 """
 
 from typing import Final
@@ -17,10 +17,14 @@ from setwright.rules import (
     avoided_move,
     beginner_maximal_test,
     below_the_empty_bar,
+    big_jump_from_last_week,
+    bottom_lines_hold_all_the_pulls,
     crossing_work_only,
     effort_and_percent_disagree,
+    failure_without_spotter,
     half_a_pair,
     heavy_line_not_finished,
+    light_before_heavy,
     limit_broken,
     line_never_followed,
     load_not_loadable,
@@ -28,7 +32,10 @@ from setwright.rules import (
     name_in_a_public_title,
     no_cure_in_this_gym,
     no_heavy_lift_for_part,
+    no_lighter_week,
     no_max_for_percent,
+    no_pull_from_overhead,
+    no_warm_up_for_heavy_lift,
     no_work_across_the_midline,
     no_work_at_long_length,
     no_work_at_short_length,
@@ -37,9 +44,13 @@ from setwright.rules import (
     part_not_loaded,
     push_without_pull,
     reps_not_possible_at_load,
+    rest_shorter_than_the_floor_allows,
+    same_part_hard_next_day,
+    session_over_time,
     sets_over_range,
     sets_under_range,
     stale_max,
+    too_few_stations,
     unit_looks_wrong,
     unknown_rule_in_allow,
 )
@@ -67,7 +78,18 @@ RULES: Final[tuple[Rule, ...]] = tuple(
         no_work_at_short_length,
         sets_under_range,
         sets_over_range,
+        big_jump_from_last_week,
+        no_lighter_week,
         push_without_pull,
+        no_pull_from_overhead,
+        bottom_lines_hold_all_the_pulls,
+        same_part_hard_next_day,
+        light_before_heavy,
+        no_warm_up_for_heavy_lift,
+        failure_without_spotter,
+        session_over_time,
+        too_few_stations,
+        rest_shorter_than_the_floor_allows,
         no_max_for_percent,
         above_tested_max,
         reps_not_possible_at_load,

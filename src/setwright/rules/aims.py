@@ -30,6 +30,13 @@ LEVELS: Final[Mapping[str, tuple[Level | None, ...]]] = {
     "no-work-at-long-length":     (ADVICE, GAP,    GAP,    ADVICE, NO,     ADVICE, NO,     NO),
     "no-work-at-short-length":    (ADVICE, ADVICE, GAP,    NO,     NO,     ADVICE, NO,     NO),
     "push-without-pull":          (GAP,    GAP,    GAP,    GAP,    GAP,    ADVICE, NO,     NO),
+    "no-pull-from-overhead":      (ADVICE, ADVICE, ADVICE, ADVICE, NO,     NO,     NO,     NO),
+    "light-before-heavy":         (ADVICE, ADVICE, ADVICE, ADVICE, NO,     ADVICE, NO,     NO),
+    "same-part-hard-next-day":    (ADVICE, ADVICE, ADVICE, ADVICE, ADVICE, ADVICE, NO,     ADVICE),
+    "big-jump-from-last-week":    (ADVICE, ADVICE, ADVICE, ADVICE, ADVICE, ADVICE, NO,     ADVICE),
+    "no-lighter-week":            (ADVICE, ADVICE, ADVICE, ADVICE, NO,     ADVICE, NO,     ADVICE),
+    "bottom-lines-hold-all-the-pulls":
+                                  (ADVICE, ADVICE, ADVICE, ADVICE, ADVICE, ADVICE, NO,     NO),
 }  # fmt: skip
 """Level of each rule in each row (common practice, no source); None: the rule is silent there."""
 
@@ -41,6 +48,11 @@ EVERYWHERE: Final[Mapping[str, Level]] = {
     "below-the-empty-bar": ERROR,
     "load-not-loadable": ADVICE,
     "name-in-a-public-title": ADVICE,
+    "session-over-time": ADVICE,
+    "too-few-stations": GAP,
+    "rest-shorter-than-the-floor-allows": ADVICE,
+    "no-warm-up-for-heavy-lift": ADVICE,
+    "failure-without-spotter": ADVICE,
     "no-max-for-percent": ERROR,
     "above-tested-max": ADVICE,
     "reps-not-possible-at-load": ADVICE,
@@ -129,7 +141,12 @@ class AimInForce(NamedTuple):
         return OVER.get(self.row, ())
 
 
-CHEST_RULES: Final = frozenset(LEVELS) - {"half-a-pair", "one-side-only", "push-without-pull"}
+CHEST_RULES: Final = frozenset({
+    "crossing-work-only", "part-not-loaded", "line-never-followed", "no-heavy-lift-for-part",
+    "no-work-across-the-midline", "heavy-line-not-finished", "no-work-at-long-length",
+    "no-work-at-short-length",
+})  # fmt: skip
+"""The coverage rules: what a week does for the parts of the chest."""
 
 
 def aim_in_force(week: Week, coverage: Coverage) -> AimInForce:

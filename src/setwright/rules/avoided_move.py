@@ -103,6 +103,7 @@ def _fault(case: Case, athlete: Athlete, listed: tuple[Listed, ...]) -> Fault:
         ),
         level=_LEVELS.get(first.how, Level.advice),
         to_others=f"a list of an athlete's stands against {item.name}",
+        who=athlete.name,
     )
 
 

@@ -1,6 +1,6 @@
 """Changes that close a finding: a movement at hand, with its dose, its minutes and its place."""
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from typing import Final
 
 from setwright.coverage import Movement, Part, SessionCover, Work
@@ -25,6 +25,13 @@ PULLS_TO_PROPOSE: Final = (
     "machine-row", "bent-over-barbell-row", "inverted-row", "pull-up", "suspension-strap-row", "band-row",
 )  # fmt: skip
 """Pulls in the order they are proposed: little for the back to hold, easy to learn (choice, no source)."""
+
+
+PULLS_FROM_OVERHEAD_TO_PROPOSE: Final = (
+    "close-grip-pulldown", "wide-grip-pulldown", "neutral-grip-pull-up", "pull-up", "chin-up",
+    "assisted-pull-up",
+)  # fmt: skip
+"""Pulls from overhead in the order they are proposed: a load for everybody first (choice, no source)."""
 
 
 def following(case: Case, part: Part, *, heavy: bool = False) -> Movement | None:
@@ -60,8 +67,17 @@ def finishing(case: Case, press: Work) -> Movement | None:
 
 def pull(case: Case) -> Movement | None:
     """The first pull at hand."""
+    return _first_at_hand(case, PULLS_TO_PROPOSE)
+
+
+def pull_from_overhead(case: Case) -> Movement | None:
+    """The first pull at hand that comes from overhead."""
+    return _first_at_hand(case, PULLS_FROM_OVERHEAD_TO_PROPOSE)
+
+
+def _first_at_hand(case: Case, keys: Iterable[str]) -> Movement | None:
     at_hand = {m["key"]: m for m in case.means.movements}
-    return next((at_hand[key] for key in PULLS_TO_PROPOSE if key in at_hand), None)
+    return next((at_hand[key] for key in keys if key in at_hand), None)
 
 
 def instead_for(case: Case, athlete: Athlete, item: Item, movement: Movement) -> str:

@@ -11,6 +11,7 @@ unit: kg
 dose order: sets x reps
 sessions:
   - day: Monday
+    warm-up: 8 min
     work:
       - barbell back squat: 3 x 5 at 60%, RPE 9
 """

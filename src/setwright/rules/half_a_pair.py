@@ -23,8 +23,11 @@ PAIR = Option("moves of a superset", 2, "moves", "the plan language: two or more
 
 
 def find(case: Case) -> Iterator[Fault]:
-    """One fault a superset with fewer moves than a pair."""
-    for day, cover in enumerate(case.coverage.sessions):
+    """One fault a superset with fewer moves than a pair.
+
+    None while the plan can't be read in full: the line that is missing may be the partner.
+    """
+    for day, cover in enumerate(() if case.waiting else case.coverage.sessions):
         for group in cover.session.work:
             if not isinstance(group, Group) or group.kind != "superset" or len(group.items) >= PAIR.value:
                 continue

@@ -33,6 +33,7 @@ def judge(case: Case, text_rules: Iterable[str] = (), rules: Iterable[Rule] = RU
     """
     allowed = allows(case.coverage)
     kept, silenced, answered = partition(_uncovered(_spoken(case, rules)), allowed)
+    kept = _folded(kept)
     kept, also_silenced, also_answered = partition(_hopeless_as_one(case, kept), allowed)
     told = _merged(kept)
     findings = tuple(one.finding() for one in told)
@@ -63,6 +64,15 @@ def _uncovered(spoken: Iterable[Spoken]) -> list[Spoken]:
     kept: list[Spoken] = []
     for one in spoken:
         _told_under(kept, one, [one.rule.id in before.rule.covers and _share(before, one) for before in kept])
+    return kept
+
+
+def _folded(spoken: Iterable[Spoken]) -> list[Spoken]:
+    """Faults that one rule finds in several places as one, the others told under the first."""
+    kept: list[Spoken] = []
+    for one in spoken:
+        alike = [one.rule.folds and (before.rule, before.level) == (one.rule, one.level) for before in kept]
+        _told_under(kept, one, alike)
     return kept
 
 

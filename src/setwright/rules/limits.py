@@ -29,10 +29,14 @@ _ARMS_IDLE: Final = frozenset({
 
 
 class Held(NamedTuple):
-    """What became of one limit: the answer, and the greatest angle reached in degrees where one is known."""
+    """What became of one limit: the answer, and the greatest angle reached in degrees where one is known.
+
+    ``asked``: of a limit on the load, what the line asks for, in words.
+    """
 
     answer: Answer
     reached_deg: float | None = None
+    asked: str = ""
 
 
 def hold(limit: Limit, movement: Movement, *, tolerance_deg: float = TOLERANCE_DEG) -> Held:

@@ -49,6 +49,11 @@ class Means:
             m for m in everything if not m.get("own") and (self.week.gym is None or has(self.week.gym, m))
         )
 
+    def easier(self, movement: Movement) -> str | None:
+        """The name of an easier movement that may be proposed, None when there is none."""
+        at_hand = {other["key"]: str(other["name"]) for other in self.movements}
+        return next((at_hand[key] for key in movement["easier"] if key in at_hand), None)
+
     @cached_property
     def hardest(self) -> str:
         """The hardest class that this gym gives a movement along a line of the chest."""

@@ -58,6 +58,7 @@ def _fault(athlete: Athlete, sessions: list[Session]) -> Fault:
         ),
         seen=tuple(Seen(session.title, session.place.line) for session in sessions),
         to_others=f"{first.title} changes nothing for an athlete who takes part with changes",
+        who=athlete.name,
     )
 
 

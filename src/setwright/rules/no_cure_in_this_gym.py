@@ -44,7 +44,7 @@ sessions:
       - low-to-high cable crossover: 2 x 12 at 1 RIR
       - dip: 3 x 8 at 2 RIR
       - high-to-low cable crossover: 2 x 12 at 1 RIR
-      - machine row: 5 x 8 at 2 RIR
+      - pull-up: 5 x 8 at 2 RIR
 """
 
 

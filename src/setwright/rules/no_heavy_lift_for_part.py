@@ -24,9 +24,9 @@ sessions:
       - high-to-low cable crossover: 2 x 12 at 1 RIR
       - pull-up: 4 x 8 at 2 RIR
 """
-GOOD = BAD + """\
-      - incline 30 barbell bench press: 3 x 6-8 at 2 RIR
-"""  # fmt: skip
+GOOD = BAD.replace(
+    "      - low-to-high", "      - incline 30 barbell bench press: 3 x 6-8 at 2 RIR\n      - low-to-high"
+)
 
 
 def find(case: Case) -> Iterator[Fault]:

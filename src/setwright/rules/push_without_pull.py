@@ -6,7 +6,7 @@ from setwright.coverage import SessionCover
 from setwright.coverage.shapes import PULLS, PUSHES
 from setwright.findings import Level
 from setwright.rules.cures import added, pull
-from setwright.rules.ranges import least_pull_to_push
+from setwright.rules.ranges import pull_to_push
 from setwright.rules.rule import CHOICE, Case, Fault, Option, Rule, counted, seen
 
 BAD = """\
@@ -27,27 +27,33 @@ sessions:
 GOOD = BAD + "      - bench pull: 4 x 10 at 2 RIR\n"
 
 ENOUGH = Option("hard pushes a week", 6, "sets", CHOICE)
-MOST = Option("pushes a pull", 2, "1", f"common practice, {CHOICE}")
+MOST = Option("pushes a pull", 2, "pushes for 1 pull", f"common practice, {CHOICE}")
 
 
 def find(case: Case) -> Iterator[Fault]:
-    """One fault: no pull at all, or more pushes than the ratio allows. More pulls than pushes is fine."""
+    """One fault: no pull at all, or more pushes than the ratio allows. More pulls than pushes is fine.
+
+    A ratio under ``sets a week`` is the coach's own, and holds from the first push.
+    """
     push, pulls = case.coverage.push, case.coverage.pull
-    asked = least_pull_to_push(case.coverage.week)
-    most = 1 / asked if asked else MOST.value
-    if case.coverage.single_session or push.low < ENOUGH.value or push.low <= most * pulls.high:
+    asked = pull_to_push(case.coverage.week)
+    needed = push.low * (asked.low if asked else 1 / MOST.value)
+    few = push.low < ENOUGH.value and asked is None
+    if case.coverage.single_session or few or pulls.high >= needed:
         return
     session = max(case.coverage.sessions, key=_pushes)
     none = pulls.high == 0
+    wish = f"; `pull to push` asks for {needed:g}" if asked else ""
     yield Fault(
         place=session.session.work_place,
         where=case.week_word,
+        day=case.coverage.sessions.index(session),
         message=f"{push} hard pushes and "
         + ("no pull at all" if none else f"only {pulls} hard pulls")
-        + " in the week",
+        + f" in the week{wish}",
         why="what pushes the arm forward and in is trained, what pulls it back is not"
         if none
-        else f"more than {most:g} to 1: what pulls the arm back gets too little beside what pushes",
+        else "what pulls the arm back gets too little beside what pushes",
         cure=added(case, pull(case), session),
         seen=seen(
             tuple(
@@ -58,6 +64,7 @@ def find(case: Case) -> Iterator[Fault]:
             counted,
         ),
         level=None if none else Level.advice,
+        source=f"the plan's own sets a week, line {asked.place.line}" if asked else None,
     )
 
 
@@ -68,8 +75,10 @@ def _pushes(session: SessionCover) -> float:
 RULE = Rule(
     id="push-without-pull",
     looks_at="week",
-    summary="at least six hard pushes in the week and no pull, or more than two pushes to a pull",
-    why="flies and raises are not pushes; more pull than push is fine and only told",
+    summary="at least six hard pushes in the week and no pull, or more than two pushes to a pull; or fewer "
+    "pulls than the plan's own `pull to push` asks for",
+    why="flies and raises are not pushes; more pull than push is fine and only told, in the line under the "
+    "matrix",
     change="add a row or a pull-up, on the day that pushes most or on a day of its own",
     source="common practice, no source",
     bad=BAD,

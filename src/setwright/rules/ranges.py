@@ -7,7 +7,7 @@ from setwright.coverage import Coverage, Sets, Work, total
 from setwright.coverage.muscles import shares
 from setwright.findings import Seen
 from setwright.model.plan import Week
-from setwright.model.weekly import PULL_TO_PUSH
+from setwright.model.weekly import PULL_TO_PUSH, WeeklySets
 
 
 def asked_for(week: Week) -> Mapping[str, tuple[float, float]]:
@@ -19,9 +19,9 @@ def asked_for(week: Week) -> Mapping[str, tuple[float, float]]:
     }
 
 
-def least_pull_to_push(week: Week) -> float:
-    """How many pulls a push the coach asks for; 0 when nothing is written."""
-    return next((asked.low for asked in week.sets_a_week if asked.group == PULL_TO_PUSH), 0.0)
+def pull_to_push(week: Week) -> WeeklySets | None:
+    """How many pulls a push the coach asks for; None when nothing is written."""
+    return next((asked for asked in week.sets_a_week if asked.group == PULL_TO_PUSH), None)
 
 
 def sets_of(coverage: Coverage, group: str) -> Sets:

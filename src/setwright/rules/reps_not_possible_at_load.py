@@ -14,6 +14,7 @@ unit: kg
 dose order: sets x reps
 sessions:
   - day: Monday
+    warm-up: 8 min
     work:
       - barbell back squat: 3 x 5 at 95%
 """

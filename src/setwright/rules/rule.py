@@ -8,6 +8,7 @@ from setwright.findings import Level, Seen
 from setwright.places import Place
 from setwright.rules.aims import AimInForce
 from setwright.rules.means import Means
+from setwright.rules.past import Past
 
 LooksAt = Literal["item", "session", "week", "block"]
 
@@ -43,7 +44,7 @@ class Fault(NamedTuple):
     ``parts``: the parts of the chest it speaks of; ``day``: the session in which an
     ``allow`` may stand. ``closed_by``: whether adding a movement anywhere in the week closes it.
     ``level`` and ``source`` only where they differ from those of the row and the rule. ``to_others``:
-    what may be said of it where others read it, when it speaks of one athlete.
+    what may be said of it where others read it, when it speaks of one athlete, ``who``.
     """
 
     place: Place
@@ -58,18 +59,21 @@ class Fault(NamedTuple):
     level: Level | None = None
     source: str | None = None
     to_others: str = ""
+    who: str = ""
 
 
 class Case(NamedTuple):
     """What a rule judges: what the week adds up to, what it is for, and what there is to do it with.
 
-    ``waiting``: part of the plan could not be read, so what it leaves out can't be judged yet.
+    ``waiting``: part of the plan could not be read, so what it leaves out can't be judged yet. ``past``: the
+    weeks before.
     """
 
     coverage: Coverage
     aim: AimInForce
     means: Means
     waiting: bool = False
+    past: Past = Past()
 
     @property
     def week_word(self) -> str:
@@ -103,7 +107,8 @@ class Rule(NamedTuple):
 
     ``find`` yields what it finds in a case; ``source`` stands in the finding, ``sources`` are keys of
     the bibliography; ``bad`` is a plan that sets it off, ``good`` the same plan mended. ``cells``: the
-    columns of the matrix that its findings are tied to.
+    columns of the matrix that its findings are tied to. ``folds``: what it finds in several places is one
+    finding, with the others listed under it.
     """
 
     id: str
@@ -117,6 +122,7 @@ class Rule(NamedTuple):
     find: Callable[[Case], Iterator[Fault]]
     sources: tuple[str, ...] = ()
     options: tuple[Option, ...] = ()
+    folds: bool = False
     covers: tuple[str, ...] = ()
     cells: tuple[str, ...] = ()
 

@@ -40,4 +40,5 @@ class Spoken(NamedTuple):
             seen=fault.seen,
             also=tuple(other.fault.message for other in self.everyone[1:]),
             to_others=fault.to_others,
+            who=fault.who,
         )

@@ -14,11 +14,12 @@ from setwright.sheets import words
 from setwright.sheets.figures import fibre_svg, line_sign_svg, swatch_svg
 from setwright.sheets.overview import PICTURES, week_sheet
 from setwright.sheets.sessions import session_sheets
+from setwright.sheets.summary import summary_sheet
 
-Kind = Literal["session", "week"]
+Kind = Literal["session", "week", "summary"]
 Paper = Literal["a4", "letter"]
 
-KINDS: Final[tuple[Kind, ...]] = ("week", "session")
+KINDS: Final[tuple[Kind, ...]] = ("week", "session", "summary")
 SIZES: Final[dict[Paper, tuple[float, float]]] = {"a4": (210.0, 297.0), "letter": (215.9, 279.4)}
 """Width and height of upright paper in mm (ISO 216; ANSI/ASME Y14.1)."""
 
@@ -31,11 +32,11 @@ MARK_LENGTH: Final = 6
 NAME_LENGTH: Final = 60
 """Characters of the plan's name in a file name (choice: whole paths stay under 255 bytes in any script)."""
 
-_ORDER: Final[dict[Kind, int]] = {"week": 1, "session": 2}
+_ORDER: Final[dict[Kind, int]] = {"week": 1, "session": 2, "summary": 3}
 
 
 def sheet_html(checked: Checked, kind: Kind, paper: Paper, printed: dt.date | None = None) -> str:
-    """A whole HTML file: every session sheet of a plan, or its week overview.
+    """A whole HTML file: every session sheet of a plan, its week overview, or the coach's summary.
 
     ``printed``: the date in the footer, none when left out. The same plan, kind, paper and date give the
     same bytes.
@@ -47,10 +48,12 @@ def sheet_html(checked: Checked, kind: Kind, paper: Paper, printed: dt.date | No
         raise ValueError(f"{checked.file}: there is no plan to print")
     mark = words.mark(version_mark(checked), printed)
     short, long = SIZES[paper]
-    across, down = (short, long) if kind == "session" else (long, short)
+    across, down = (long, short) if kind == "week" else (short, long)
     view: dict[str, Any] = {"week": week, "words": words, "across": across, "down": down}
     if kind == "session":
         view |= {"sheets": session_sheets(week, mark, checked.table)}
+    elif kind == "summary":
+        view |= {"summary": summary_sheet(checked, mark)}
     else:
         sheet = week_sheet(checked, week, coverage, mark)
         columns = max((len(row) for row in sheet.days), default=1)

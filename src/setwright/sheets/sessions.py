@@ -12,7 +12,7 @@ from setwright.model.theirs import names_of
 from setwright.reading.dose import Dose
 from setwright.reading.say import dose_short
 from setwright.sheets import words
-from setwright.sheets.blocks import Writer, blocks
+from setwright.sheets.blocks import Copy, Writer, blocks
 from setwright.sheets.cutting import short_of_time
 from setwright.sheets.key import key
 from setwright.sheets.view import SessionSheet
@@ -43,13 +43,14 @@ def _athletes(week: Week) -> tuple[Athlete | None, ...]:
 def _of_session(session: Session, writer: Writer, mark: str) -> Iterator[SessionSheet]:
     """A sheet for everyone in one session; those for whom it is the same share one draft."""
     named = theirs.named((*session.warm_up, *session.work))
-    drafts: dict[frozenset[str] | None, SessionSheet | None] = {}
+    drafts: dict[tuple[frozenset[str] | None, Athlete | None], SessionSheet | None] = {}
     for athlete in _athletes(writer.week):
         known = _known_as(writer.week, athlete)
         own = known and known & named
-        if own not in drafts:
-            drafts[own] = _draft(session, own, writer, mark)
-        draft = drafts[own]
+        lifter = athlete if athlete and (athlete.maxes or athlete.body_mass) else None
+        if (own, lifter) not in drafts:
+            drafts[own, lifter] = _draft(Copy(session, own, writer, lifter), mark)
+        draft = drafts[own, lifter]
         if draft is not None:
             yield _handed_to(athlete, draft) if athlete else draft
 
@@ -61,12 +62,11 @@ def _handed_to(athlete: Athlete, draft: SessionSheet) -> SessionSheet:
     return replace(draft, athlete=athlete.name, when=(*when, status))
 
 
-def _draft(
-    session: Session, athlete: frozenset[str] | None, writer: Writer, mark: str
-) -> SessionSheet | None:
+def _draft(copy: Copy, mark: str) -> SessionSheet | None:
     """The sheet of a session without a name; None when it holds nothing for these people."""
+    session, athlete, writer = copy.session, copy.athlete, copy.writer
     week = writer.week
-    work = blocks(session.work, athlete, writer)
+    work = blocks(copy)
     if session.work and not work:
         return None
     return SessionSheet(

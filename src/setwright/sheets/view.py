@@ -1,6 +1,7 @@
 """What stands on a sheet, as plain frozen data: text that is ready to print, nothing else.
 
-Nothing private gets in here: no limit, no reason, no body mass, no private note.
+Nothing private gets in here: no limit, no reason, no body mass, no private note. The summary alone names
+athletes who have a limit; it is the coach's.
 """
 
 from dataclasses import dataclass
@@ -25,11 +26,12 @@ class LoadWords:
 
 @dataclass(frozen=True, slots=True)
 class Ramp:
-    """A warm-up set of a line, as its own row."""
+    """A warm-up set of a line, as its own row; ``at``: its load, where its plates stand under ``load``."""
 
     text: str
     load: LoadWords
     box: Box
+    at: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -137,6 +139,20 @@ class Picture:
 
     key: str
     caption: str
+
+
+@dataclass(frozen=True, slots=True)
+class SummarySheet:
+    """The half-minute summary, for the coach's folder; the only sheet that says who has a limit, never which.
+
+    ``answers``: each question with its lines.
+    """
+
+    title: str
+    aim: str
+    footer: str
+    note: str
+    answers: tuple[tuple[str, tuple[str, ...]], ...]
 
 
 @dataclass(frozen=True, slots=True)

@@ -12,6 +12,8 @@ from setwright.reading.dose import Amount, Rest, Span, Tempo
 
 COLUMNS: Final = ("number", "do", "load", "write reps done, one box a set", "changed to")
 NAME: Final = "Name"
+FOR_THE_COACH: Final = "For the coach: not for the wall"
+IN_HALF_A_MINUTE: Final = "in half a minute"
 NEXT_TIME: Final = "Next time:"
 SHORT_OF_TIME: Final = "Short of time?"
 INTERRUPTED: Final = "Interrupted?"
@@ -21,6 +23,8 @@ KEY: Final = "Key"
 ROUNDS_DONE: Final = "rounds done"
 NOTE: Final = "Note"
 NO_LOAD: Final = "no load"
+EMPTY_BAR: Final = "empty bar"
+ONE_A_HAND: Final = "one a hand"
 COOL_DOWN: Final = "Cool-down:"
 MATRIX: Final = (
     "chest part", "sets", "moves that follow its line", "loaded long", "loaded short",

@@ -114,8 +114,7 @@ def _weeks(root: Pairs, files: Files) -> tuple[Week, ...]:
     lighter = read_lighter(values.pop("lighter_weeks", None), house)
     turns = read_turns(read, found)
     listed = _listed(read, single=single, top=top, house=house)
-    if "aim" in values:
-        values["aim_place"] = read.keys["aim"].place
+    values |= {f"{key}_place": read.keys[key].place for key in ("aim", "follows") if key in values}
     always = Week(name=values.pop("title", "the plan"), place=top.place, sessions=(), of=weeks, **values)
     read_weeks = tuple(_each_week(always, listed, turns, lighter, house))
     if always.stages or "stages" not in read.keys:

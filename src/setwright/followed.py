@@ -1,0 +1,53 @@
+"""The plan that a plan follows: its last week, read and added up; what is wrong in it is one line here."""
+
+from collections.abc import Callable
+from pathlib import PurePath
+from typing import NamedTuple
+
+from setwright.coverage import Coverage, cover
+from setwright.findings import Finding, Level
+from setwright.model.plan import Week
+from setwright.own.plan import read_plan
+from setwright.reading.key_rules import FILE_MISSING
+
+
+class Followed(NamedTuple):
+    """The week before, in the file that ``follows`` names."""
+
+    file: str
+    coverage: Coverage
+
+
+class NotFollowed(NamedTuple):
+    """Nothing to compare with, and what is said of it."""
+
+    finding: Finding
+
+
+def followed_by(week: Week, plan: str, beside: Callable[[str], str | None]) -> Followed | NotFollowed | None:
+    """The last week of the plan that ``week`` follows, or why there is none; None when it follows nothing.
+
+    ``plan`` is the name of the file that ``week`` stands in, ``beside`` gives the text of a file beside it.
+    """
+    name, place = week.follows, week.follows_place
+    if name is None or place is None:
+        return None
+
+    def not_read(message: str, change: str) -> NotFollowed:
+        return NotFollowed(FILE_MISSING.at(place, f"follows: {message}", change))
+
+    path = PurePath(name)
+    if PurePath(plan).name == name:
+        return not_read(f"{name} is this plan itself", "name the plan file of the week before")
+    named_here = name.isprintable() and not path.is_absolute()
+    text = beside(name) if named_here else None
+    if text is None:
+        change = "put the plan of the week before into this plan's folder and write its name as it is there"
+        return not_read(f"{name!r} can't be read beside the plan", change)
+    read, table = read_plan(name, text, lambda other: beside(str(path.parent / other)))
+    errors = sum(finding.level is Level.error for finding in read.findings)
+    if errors or not read.weeks:
+        faults = "1 error" if errors == 1 else f"{errors} errors"
+        change = f"mend what `setwright check {name}` says, or take `follows` out"
+        return not_read(f"{name} has {faults}, so nothing is compared with it", change)
+    return Followed(name, cover(read.weeks[-1], table))
