@@ -137,3 +137,13 @@ def test_a_form_that_cannot_be_written_is_one_sentence(tmp_path: Path) -> None:
     result = run("record", plan, "--day", "Monday", "--out", plan / "form.yaml")
     assert result.exit_code == 2
     assert "can't be written" in said(result)
+
+
+def test_two_sessions_of_a_day_go_by_their_names(tmp_path: Path) -> None:
+    plan = hall(tmp_path, PLAN.replace("- day: Thursday", "- day: Monday\n    name: Evening"))
+    asked = run("record", plan, "--day", "Monday")
+    assert 'say which one with --day "Press day" or "Evening"' in said(asked)
+    assert run("record", plan, "--day", "Evening").exit_code == 0
+    form = tmp_path / "record-2027-11-15-evening.yaml"
+    form.write_text(form.read_text(encoding="utf-8").replace("dip:", "dip: 8", 1), encoding="utf-8")
+    assert "2027-11-15-evening.1.yaml" in said(run("keep", form))

@@ -59,6 +59,7 @@ def record(
 def _session(week: "Week", day: str | None, file: Path) -> "Session":
     """The session that is asked for, or the end of the command."""
     from setwright.reading.nearest import choice
+    from setwright.records.form import called as word_of
 
     if not week.sessions:
         shared.stop(f"{file}: there is no training in week {week.number}, so nothing to record")
@@ -66,18 +67,19 @@ def _session(week: "Week", day: str | None, file: Path) -> "Session":
     if len(called) == 1:
         return called[0]
     asked = f'"{day}" names {len(called) or "no"} session' if day else f"it has {len(called)} sessions"
-    names = choice(f'"{one.title}"' for one in week.sessions)
+    names = choice(f'"{word_of(week, one)}"' for one in week.sessions)
     return shared.stop(f"{file}: {asked}; say which one with --day {names}")
 
 
 def _form_name(week: "Week", session: "Session") -> str:
     """The name of a form: the date of the session, or the week of a block, and what it is called."""
     from setwright.model.dates import session_date
+    from setwright.records.form import called
     from setwright.records.keeping import slug
 
     date = session_date(week, session)
     when = f"{date}-" if date else f"week-{week.number}-" if week.of > 1 else ""
-    return f"record-{when}{slug(session.title)}"
+    return f"record-{when}{slug(called(week, session))}"
 
 
 @app.command(epilog="Example:  setwright keep record-2027-11-15-monday.yaml")

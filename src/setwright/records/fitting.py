@@ -13,6 +13,7 @@ from setwright.model.record import AthleteDone, LineDone, Record
 from setwright.reading import kept_rules as rules
 from setwright.reading.gathering import Gathering
 from setwright.reading.nearest import choice, nearest
+from setwright.records.form import called as word_of
 from setwright.records.planned import Planned, planned
 
 
@@ -109,7 +110,7 @@ def _session(record: Record, weeks: Sequence[Week], found: Gathering) -> tuple[W
     called = [one for one in sessions if record.session and one.is_called(record.session)]
     if len(called) == 1 or (len(sessions) == 1 and record.session is None):
         return week, (called or list(sessions))[0]
-    names = [one.title for one in sessions]
+    names = [word_of(week, one) for one in sessions]
     asks = f'"{record.session}" is no session of it' if record.session else "the record does not say which"
     asks = f'"{record.session}" names {len(called)} of its sessions' if called else asks
     change = (

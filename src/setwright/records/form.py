@@ -31,11 +31,17 @@ def form_of(week: Week, session: Session) -> Sheet:
     date = session_date(week, session)
     top = {"record": week.name}
     top |= {"week": str(week.number)} if week.of > 1 else {}
-    top |= {"session": session.title, "date": date.isoformat() if date else ""}
+    top |= {"session": called(week, session), "date": date.isoformat() if date else ""}
     top |= {"unit": week.unit} if week.unit else {}
     athletes = ((athlete.name if athlete else EVERYBODY, athlete) for athlete in training(week))
     rows = tuple((name, _rows(week, session, athlete)) for name, athlete in athletes)
     return Sheet(top, tuple(one for one in rows if one[1]))
+
+
+def called(week: Week, session: Session) -> str:
+    """The word for a session: its day, or its name where that day has several."""
+    several = sum(one.title == session.title for one in week.sessions) > 1
+    return (session.name if several else None) or session.title
 
 
 def training(week: Week) -> tuple[Athlete | None, ...]:

@@ -23,6 +23,7 @@ from setwright.reading.nearest import nearest
 from setwright.reading.nodes import Pairs, Scalar
 from setwright.reading.tree import read_tree
 from setwright.records.fitting import Fitted, fitted
+from setwright.records.form import called
 from setwright.records.paper import as_yaml, sheet_of
 from setwright.records.store import FOLDER, Kept, kept_named, latest
 
@@ -130,7 +131,7 @@ def _kept(fit: Fitted, there: Iterable[Kept], found: Gathering) -> Kept | None:
     """The record that a form becomes: the first of its session and date, or a correction."""
     record = fit.record
     if record.corrects is None:
-        return Kept(f"{record.date}-{slug(fit.session.title)}", 1) if record.date else None
+        return Kept(f"{record.date}-{slug(called(fit.week, fit.session))}", 1) if record.date else None
     named = kept_named(record.corrects.strip())
     last = next((one for one in there if named and one.session == named.session), None)
     if named is None or last is None or last.number < named.number:
