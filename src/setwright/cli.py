@@ -300,21 +300,34 @@ def move(
 def sheet(
     file: PlanFile,
     kind: Annotated[
-        Literal["all", "session", "week", "summary"],
+        Literal["all", "week", "session", "rack", "board", "station", "log", "home", "summary"],
         typer.Option(help="Which sheets; the summary is for the coach alone and not among all."),
     ] = "all",
-    paper: Annotated[Literal["a4", "letter"], typer.Option(help="The paper they are printed on.")] = "a4",
-    out: Annotated[Path, typer.Option(metavar="FOLDER", help="Where the HTML files go.")] = Path("sheets"),
+    paper: Annotated[
+        Literal["a4", "letter", "a3"], typer.Option(help="The paper they are printed on; a3 for the board.")
+    ] = "a4",
+    *,
+    out: Annotated[Path, typer.Option(metavar="FOLDER", help="Where the files go.")] = Path("sheets"),
     week: Week = None,
+    large: Annotated[bool, typer.Option("--large", help="Session sheets in large print.")] = False,
+    pdf: Annotated[bool, typer.Option("--pdf", help="Also a PDF of each (needs setwright[pdf]).")] = False,
+    apart: Annotated[
+        bool, typer.Option("--apart", help="One file a sheet, to send to each athlete.")
+    ] = False,
+    csv: Annotated[bool, typer.Option("--csv", help="Also the week as a table for spreadsheets.")] = False,
 ) -> None:
-    """Write the sheets of a plan as HTML files to print: session sheets and the week overview."""
+    """Write the sheets of a plan as HTML files to print: docs/sheets.md says what each kind is for."""
     import datetime as dt
 
-    from setwright.files import CannotRun, write_whole
+    from setwright.files import CannotRun
     from setwright.findings import Level
     from setwright.report import terminal
-    from setwright.sheets import sheet_html, sheet_name
+    from setwright.sheets import NothingToPrint, Order, WrongPaper, asked, print_sheets
 
+    try:
+        wanted = asked(kind, paper, large=large)
+    except WrongPaper as stop:
+        _stop(str(stop))
     checked = _checked(file, only_plans=True)
     if any(f.level is Level.error for f in checked.findings):
         typer.echo(terminal.text(checked, colour=_in_colour()), nl=False)
@@ -327,13 +340,18 @@ def sheet(
         if checked.week is not None and (held := "; ".join(left_out(checked.week))):
             _stop(f"no session is in force, so no sheet is written: {held}")
         _stop(f"{file}: there is no training in week {number}, so nothing to print")
-    for one in ("session", "week") if kind == "all" else (kind,):
-        target = out / sheet_name(checked, one, paper)
-        try:
-            write_whole(target, sheet_html(checked, kind=one, paper=paper, printed=dt.date.today()))  # noqa: DTZ011 - the coach's own date
-        except CannotRun as stop:
-            _stop(str(stop))
-        typer.echo(f"{target}  ({one}, {paper})")
+    order = Order(wanted, out, apart=apart, pdf=pdf, csv=csv)
+    today = dt.date.today()  # noqa: DTZ011 - the coach's own date
+    try:
+        for line in print_sheets(checked, order, today, _progress if sys.stderr.isatty() else None):
+            typer.echo(line)
+    except (CannotRun, NothingToPrint) as stop:
+        _stop(str(stop))
+
+
+def _progress(text: str) -> None:
+    """How far a long print is, on one line of the terminal that the next text writes over."""
+    typer.echo(f"\r\033[K{text}\r", nl=False, err=True)
 
 
 @app.command(epilog="Example:  setwright explain heavy-line-not-finished")

@@ -140,8 +140,8 @@ def read_beside(plan: Path, name: str) -> str | None:
     return read_text(beside) if os.path.isfile(beside) else None  # noqa: PTH113  # as in plans_in
 
 
-def write_whole(path: Path, text: str) -> None:
-    """Write ``text`` beside ``path`` and rename it into place.
+def write_whole(path: Path, whole: str | bytes) -> None:
+    """Write a text, in UTF-8, or bytes beside ``path`` and rename it into place.
 
     Raises: CannotRun when the folder can't be made or written.
     """
@@ -149,8 +149,8 @@ def write_whole(path: Path, text: str) -> None:
         path.parent.mkdir(parents=True, exist_ok=True)
         handle, beside = tempfile.mkstemp(dir=path.parent, prefix=f".{path.name}.")
         try:
-            with os.fdopen(handle, "w", encoding="utf-8", newline="\n") as file:
-                file.write(text)
+            with os.fdopen(handle, "wb") as file:
+                file.write(whole.encode() if isinstance(whole, str) else whole)
             Path(beside).chmod(0o644)
             Path(beside).replace(path)
         except BaseException:

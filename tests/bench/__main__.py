@@ -2,8 +2,10 @@
 
 import sys
 
-from tests.bench import engine, many, mujoco_loop, startup, watching
+from tests.bench import engine, many, mujoco_loop, sheets, startup, watching
 
 if __name__ == "__main__":
-    results = [bench.main() or bench.main() for bench in (engine, mujoco_loop, startup, many, watching)]
+    results = [
+        bench.main() or bench.main() for bench in (engine, mujoco_loop, startup, many, watching, sheets)
+    ]
     sys.exit(not all(results))

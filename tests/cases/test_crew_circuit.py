@@ -74,7 +74,7 @@ def crew(text: str = PLAN) -> Floor:
 
 def test_the_floor_says_the_same_of_the_moment() -> None:
     (wrong,) = [one for one in conflicts(crew()) if one.kind == "stations"]
-    assert wrong.text == "the circuit wants 4 x 20 kg dumbbell at the same moment, and the room has 2"
+    assert wrong.text == "the circuit wants 4 dumbbells of 20 kg at the same moment, and the room has 2"
     assert wrong.change.startswith("give one of the moves another load or another piece of kit")
 
 

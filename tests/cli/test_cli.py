@@ -6,12 +6,14 @@ import os
 import subprocess
 import sys
 from pathlib import Path
+from typing import get_args, get_type_hints
 
 import pytest
 from typer.testing import CliRunner, Result
 
 from setwright import __version__
-from setwright.cli import app, main
+from setwright.cli import app, main, sheet
+from setwright.sheets.kinds import KINDS, LARGE
 
 ROOT = Path(__file__).parents[2]
 CREW = ROOT / "examples" / "skerrow-bay"
@@ -118,10 +120,54 @@ def test_move_json_of_everything() -> None:
 def test_sheets_are_written_whole_and_named(tmp_path: Path) -> None:
     result = run("sheet", str(CREW / "week-good.yaml"), "--out", str(tmp_path))
     assert result.exit_code == 0
-    assert len(list(tmp_path.glob("*.html"))) == 2
-    assert not list(tmp_path.glob(".*"))
+    written = [line.split("  ")[0] for line in result.output.splitlines() if ".html" in line]
+    assert sorted(map(str, tmp_path.glob("*.html"))) == written
+    assert [path.name for path in tmp_path.glob(".*")] == [".autumn-block-week-3-last-print.json"]
     (tmp_path / "file").write_text("", encoding="utf-8")
     assert run("sheet", str(CREW / "week-good.yaml"), "--out", str(tmp_path / "file")).exit_code == 2
+
+
+FOR_NOBODY = """\
+plan: Holiday
+squad:
+  athletes:
+    - name: Isla
+work:
+  - pull-up: 3 x 5
+    not for: [Isla]
+"""
+
+
+def test_a_kind_without_anything_to_print_is_said(tmp_path: Path) -> None:
+    plan = tmp_path / "week.yaml"
+    plan.write_text(FOR_NOBODY, encoding="utf-8")
+    everything = run("sheet", str(plan), "--out", str(tmp_path / "out"))
+    assert everything.exit_code == 0
+    assert "no session sheet: there is nothing to do in it for anyone who trains\n" in everything.output
+    assert (tmp_path / "out" / "holiday-1-week-a4.html").exists()
+    assert not list((tmp_path / "out").glob("*-session-*"))
+    alone = run("sheet", str(plan), "--kind", "session", "--out", str(tmp_path / "none"))
+    assert alone.exit_code == 2
+    assert alone.stderr == "setwright: no session sheet: there is nothing to do in it for anyone who trains\n"
+    assert not (tmp_path / "none").exists()
+
+
+def test_a_paper_that_a_kind_does_not_come_on_is_said(tmp_path: Path) -> None:
+    wanted = ("--kind", "week", "--paper", "a3")
+    result = run("sheet", str(CREW / "week-good.yaml"), *wanted, "--out", str(tmp_path))
+    assert result.exit_code == 2
+    assert result.stderr == "setwright: a week sheet comes on a4 or letter, not on a3\n"
+
+
+def test_the_command_offers_every_kind_of_the_table() -> None:
+    offered = get_args(get_args(get_type_hints(sheet, include_extras=True)["kind"])[0])
+    assert set(offered) == {"all", *KINDS} - set(LARGE.values())
+
+
+def test_large_print_takes_the_place_of_the_session_sheet(tmp_path: Path) -> None:
+    wanted = ("--kind", "session", "--large", "--out", str(tmp_path))
+    assert run("sheet", str(CREW / "week-good.yaml"), *wanted).exit_code == 0
+    assert [path.name for path in tmp_path.glob("*.html")] == ["autumn-block-week-3-2-session-large-a4.html"]
 
 
 def test_no_sheet_of_a_plan_with_errors(tmp_path: Path) -> None:
@@ -150,6 +196,7 @@ def test_a_folder_stands_for_the_plans_and_records_in_it(tmp_path: Path) -> None
     report = json.loads(run("check", str(CREW), "--format", "json").output)
     assert [Path(name).name for name in report["files"]] == [
         "block.yaml",
+        "circuit.yaml",
         "record-week-3-monday.yaml",
         "week-flawed.yaml",
         "week-good.yaml",
@@ -295,7 +342,7 @@ BLOCK = str(CREW / "block.yaml")
 def test_a_sheet_of_a_block_is_that_of_one_week(tmp_path: Path) -> None:
     result = run("sheet", BLOCK, "--week", "3", "--out", str(tmp_path))
     assert result.exit_code == 0
-    assert sorted(path.name for path in tmp_path.glob("*.html")) == [
+    assert sorted(path.name for path in tmp_path.glob("*.html"))[:2] == [
         "winter-block-week-3-1-week-a4.html",
         "winter-block-week-3-2-session-a4.html",
     ]
@@ -385,6 +432,6 @@ def test_the_summary_is_a_sheet_of_its_own(tmp_path: Path) -> None:
         "sheet", str(CREW / "block.yaml"), "--week", "2", "--kind", "summary", "--out", str(tmp_path)
     )
     assert result.exit_code == 0
-    assert [file.name for file in tmp_path.iterdir()] == ["winter-block-week-2-3-summary-a4.html"]
+    assert [file.name for file in tmp_path.iterdir()] == ["winter-block-week-2-8-summary-a4.html"]
     run("sheet", str(CREW / "week-good.yaml"), "--out", str(tmp_path / "all"))
     assert not list((tmp_path / "all").glob("*summary*"))

@@ -18,10 +18,10 @@ def found(
 
 
 def test_a_rest_that_the_floor_makes_longer_says_which_rest_there_is() -> None:
-    """Four at a rack, sets of 24 s and 20 s until the next one: 4 x 44 - 24 s."""
+    """Four at a rack, sets of 24 s and 20 s until the next one: 3 x 44 s."""
     (one,) = found(SQUAT.format("60 s"), kind="rest")
-    assert one.text == "back squat: 4 at one station rest 152 s, and 60 s is written"
-    assert one.change == "write rest 155 s, or let fewer share a station"
+    assert one.text == "back squat: 4 at one station rest 132 s, and 60 s is written"
+    assert one.change == "write rest 135 s, or let fewer share a station"
     assert not found(SQUAT.format("2:30"), kind="rest", top="people: 3\n")
     assert not found("back squat: 3 x 8 at 3 RIR", kind="rest")
 
@@ -46,7 +46,7 @@ def test_a_pair_that_keeps_two_stations_apart_which_another_block_needs() -> Non
 
 def test_too_few_of_a_station_for_one_block() -> None:
     (one,) = found("level cable crossover: 3 x 12 at 1 RIR", kind="stations", gym=RACKS.format(1) + TOWER)
-    assert one.text == "level cable crossover wants 2 cable stacks, and the room has 1"
+    assert one.text == "level cable crossover wants 2 cables, and the room has 1"
     assert not found("level cable crossover: 3 x 12 at 1 RIR", kind="stations")
 
 
@@ -68,14 +68,14 @@ def test_a_pair_at_a_bar_near_failure_is_seen_too() -> None:
 
 
 def test_a_group_that_finishes_late() -> None:
-    """One rack, two groups, each 60 + 2 x 176 + 24 + 132 s: 568 s, so 19 min in all."""
+    """One rack, two groups, each 60 + 2 x 156 + 24 + 132 s: 528 s, so 17.6 min in all."""
     (one,) = found(SQUAT.format("2:00"), kind="late", minutes="15")
-    assert one.text == "group B ends up to 4 min after the time; in no order of the blocks less than 4"
+    assert one.text == "group B ends up to 3 min after the time; in no order of the blocks less than 3"
     (all_late,) = found(SQUAT.format("2:00"), kind="late", minutes="5")
-    assert all_late.text.startswith("every group ends up to 14 min after")
+    assert all_late.text.startswith("every group ends up to 13 min after")
     (alone,) = found(SQUAT.format("2:00"), kind="late", minutes="5", top="people: 2\n")
     assert alone.text.startswith("group A ends")
-    assert not found(SQUAT.format("2:00"), kind="late", minutes="19")
+    assert not found(SQUAT.format("2:00"), kind="late", minutes="18")
 
 
 def test_late_in_the_order_found_though_the_bound_says_it_might_fit() -> None:

@@ -141,7 +141,13 @@ def test_racks_and_stations_stay_where_they_stand() -> None:
 
 @pytest.mark.parametrize(
     ("number", "pool", "said"),
-    [(1, "bench", "1 bench"), (3, "box", "3 boxes"), (2, "dip bars", "2 dip bars"), (4, "rack", "4 racks")],
+    [
+        (1, "bench", "1 bench"),
+        (3, "box", "3 boxes"),
+        (2, "dip bars", "2 dip bars"),
+        (4, "rack", "4 racks"),
+        (2, "24 kg kettlebell", "2 kettlebells of 24 kg"),
+    ],
 )
 def test_pools_are_counted_in_words(number: int, pool: str, said: str) -> None:
     assert pool_words(number, pool) == said

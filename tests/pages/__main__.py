@@ -5,8 +5,8 @@ import sys
 from pathlib import Path
 
 from setwright.checked import Checked
-from setwright.sheets import sheet_html, sheet_name
-from setwright.sheets.html import SIZES, Kind
+from setwright.sheets import NothingToPrint, sheet_html, sheet_name
+from setwright.sheets.kinds import KINDS, Kind
 from tests.pages.browser import Browser, installed
 from tests.pages.faults import faults, summary, too_long
 from tests.pages.measure import measure
@@ -31,12 +31,16 @@ def main(out: Path) -> int:
 
 
 def _print(browser: Browser, name: str, checked: Checked, kind: Kind, out: Path) -> int:
-    """Print one plan in one kind on every paper; the number of faults, each printed."""
+    """Print one plan in one kind, if it gives any, on every paper; the number of faults, each printed."""
     count = 0
-    for paper, (short, long) in SIZES.items():
+    for paper in KINDS[kind].papers:
         file = out / f"{name}--{sheet_name(checked, kind, paper)}"
-        file.write_text(sheet_html(checked, kind, paper, PRINTED), encoding="utf-8")
-        seen = measure(browser, file, kind, long if kind == "week" else short)
+        try:
+            html = sheet_html(checked, kind, paper, PRINTED)
+        except NothingToPrint:
+            continue
+        file.write_text(html, encoding="utf-8")
+        seen = measure(browser, file, kind, paper)
         print(summary(f"{name} {kind} {paper}", seen))
         for fault in (*faults(seen), *too_long(seen, kind)):
             print(f"  FAULT {fault}")

@@ -10,11 +10,13 @@ from typing import NamedTuple
 import pypdfium2
 import pypdfium2.raw as pdfium
 
+from setwright.sheets.kinds import KINDS, SIZES, Kind, Paper
 from tests.pages.browser import Browser
 
 MM_PER_PX = 25.4 / 96
 MM_PER_PT = 25.4 / 72
-SIDE_MARGINS_MM = {"session": (20.0, 12.0), "week": (16.0, 12.0), "summary": (20.0, 12.0)}
+SIDE_MARGINS_MM = {True: (20.0, 12.0), False: (16.0, 12.0)}
+"""Left and right, of upright paper and of paper on its side."""
 TOP_MARGIN_MM = 12.0
 FOOTER_PT = 14 / MM_PER_PT
 """What stands lower than this on a page is its footer."""
@@ -30,20 +32,46 @@ SEEN = """(() => {
     const node = walk.currentNode, e = node.parentElement;
     if (!node.data.trim() || e.closest('.unseen, style')) continue;
     const svg = e.closest('svg'), scale = svg ? e.getScreenCTM().a : 1;
-    const points = parseFloat(getComputedStyle(e).fontSize) * scale * 72 / 96, k = kind(e);
+    const size = parseFloat(getComputedStyle(e).fontSize), points = size * scale * 72 / 96, k = kind(e);
     smallest[k] = Math.min(smallest[k] ?? 1e9, points);
     const range = document.createRange(); range.selectNodeContents(node);
     const text = range.getBoundingClientRect();
     const frame = (svg ?? e.closest('.box, td, th, caption, p, h1, h2, header')).getBoundingClientRect();
+    const over = svg ? 1 : Math.max(4, size * 0.12);
     if (text.left < frame.left - 1 || text.right > frame.right + 1
-        || text.top < frame.top - (svg ? 1 : 4) || text.bottom > frame.bottom + (svg ? 1 : 4))
+        || text.top < frame.top - over || text.bottom > frame.bottom + over)
       cut.push(node.data.trim().slice(0, 40));
   }
+  const ruler = document.createElement('canvas').getContext('2d'), capitals = {};
+  for (const [name, where] of [['time', '.rows .time'], ['block', '.rows .do b'], ['group', '.rows .groups']])
+    for (const e of document.querySelectorAll(where)) {
+      const style = getComputedStyle(e);
+      ruler.font = `${style.fontWeight} ${style.fontSize} ${style.fontFamily}`;
+      const height = ruler.measureText('H').actualBoundingBoxAscent;
+      capitals[name] = Math.min(capitals[name] ?? 1e9, height);
+    }
+  const unlike = [];
+  const levels = [...document.querySelectorAll('h1, h2, h3, h4')].map(h => +h.tagName[1]);
+  if (levels[0] !== 1 || levels.some((level, n) => n && level > levels[n - 1] + 1))
+    unlike.push(`headings ${levels}`);
+  if (document.documentElement.lang !== 'en') unlike.push('no language');
+  for (const table of document.querySelectorAll('table:not([role])'))
+    if (!table.querySelector('th, caption')) unlike.push('a table without heads');
+  for (const head of document.querySelectorAll('th:not([scope])'))
+    unlike.push(`head without scope: ${head.textContent.trim()}`);
+  for (const e of document.body.querySelectorAll('*:not(svg, svg *)')) {
+    const {color, backgroundColor: ground} = getComputedStyle(e);
+    if (color !== 'rgb(0, 0, 0)' || !['rgba(0, 0, 0, 0)', 'rgb(255, 255, 255)'].includes(ground))
+      unlike.push(`${color} on ${ground}`);
+  }
   const boxes = [...document.querySelectorAll('.box, .changed')].map(b => b.getBoundingClientRect());
-  return {smallest, cut, boxes: boxes.map(b => [b.width, b.height]),
+  return {smallest, cut, unlike, capitals, boxes: boxes.map(b => [b.width, b.height]),
           loads: [...document.querySelectorAll('script, link, img, iframe, object')].length};
 })()"""
-"""Smallest type of each kind in points, text that leaves its frame, boxes in px, things fetched or run."""
+"""Smallest type of each kind in points, text that leaves its frame, boxes and capitals of a board in px, what
+is unlike a page of ours (headings, language, heads of tables, black on white), things fetched or run.
+
+A line of large type may be set so tight that the face's own room above and below it leaves the frame."""
 
 MARKED = """[...document.querySelectorAll('tbody.block, .day, .matrix, .pictures')].forEach((block, b) =>
   [...block.querySelectorAll('tr')].forEach((row, r) => ['top', 'bottom'].forEach(edge => {
@@ -58,12 +86,19 @@ MARKED = """[...document.querySelectorAll('tbody.block, .day, .matrix, .pictures
 
 @dataclass(frozen=True, slots=True)
 class Measured:
-    """One printed sheet. Type in points by kind, lengths in mm, the rest are texts that are at fault."""
+    """One printed sheet. Type in points by kind, lengths in mm, the rest are texts that are at fault.
 
+    ``capitals``: height of a capital of a wall board's lines, by the kind of line.
+    """
+
+    kind: Kind
+    paper: Paper
     pages: int
     smallest: dict[str, float]
     smallest_in_pdf: float
     smallest_box: tuple[float, float] | None
+    capitals: dict[str, float]
+    unlike: tuple[str, ...]
     cut: tuple[str, ...]
     outside: str
     split_rows: int
@@ -72,12 +107,11 @@ class Measured:
     fetched: int
 
 
-def measure(browser: Browser, html: Path, kind: str, width_mm: float) -> Measured:
-    """Print one sheet and read off what stands in :class:`Measured`; PDF and page images land beside it.
-
-    ``width_mm``: the paper's width as it is printed.
-    """
-    left, right = SIDE_MARGINS_MM[kind]
+def measure(browser: Browser, html: Path, kind: Kind, paper: Paper) -> Measured:
+    """Print one sheet and read off what stands in :class:`Measured`; PDF and page images land beside it."""
+    upright = KINDS[kind].upright
+    width_mm = SIZES[paper][0 if upright else 1]
+    left, right = SIDE_MARGINS_MM[upright]
     browser.width(round((width_mm - left - right) / MM_PER_PX))
     browser.open(html)
     seen = browser.evaluate(SEEN)
@@ -90,10 +124,14 @@ def measure(browser: Browser, html: Path, kind: str, width_mm: float) -> Measure
     letters = [letter for page in pages for letter in page]
     edges = (left / MM_PER_PT, (width_mm - right) / MM_PER_PT)
     return Measured(
+        kind=kind,
+        paper=paper,
         pages=len(pages),
         smallest=seen["smallest"],
         smallest_in_pdf=min(letter.points for letter in letters),
         smallest_box=_smallest(seen["boxes"]),
+        capitals={line: height * MM_PER_PX for line, height in seen["capitals"].items()},
+        unlike=tuple(seen["unlike"]),
         cut=tuple(seen["cut"]),
         outside="".join(letter.text for letter in letters if _outside(letter, *edges)),
         split_rows=rows,

@@ -1,12 +1,12 @@
-"""The plans that are printed: the example, a long session, a circuit, awkward names, many days, no chest."""
+"""The plans that are printed: the examples, a club with every kind of sheet, long sessions, awkward names."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from functools import partial
 from pathlib import Path
 
 from setwright.checked import Checked, check_plan
 from setwright.files import read_beside, read_text
-from setwright.sheets.html import KINDS, Kind
+from setwright.sheets.kinds import KINDS, LARGE, Kind
 
 EXAMPLES = Path(__file__).parents[2] / "examples" / "skerrow-bay"
 
@@ -89,7 +89,7 @@ work:
 """
 
 AWKWARD = """\
-plan: "Week <b>one</b> & \\"two\\""
+plan: "Week <b>one</b> & \\"two\\" {{ 7 * 7 }}"
 starts: 2027-11-15
 unit: lb
 dose order: sets x reps
@@ -106,7 +106,7 @@ squad:
       participation: out
 sessions:
   - day: Monday
-    name: "Prešš & pūll <i>x</i> {{ 7 * 7 }}"
+    name: "Prešš & pūll <i>x</i>"
     place: "Hall \\\\ 1; } body { color: red"
     work:
       - flat barbell bench press: 4 x 6 at 135 lb, rest 3:00
@@ -115,6 +115,17 @@ sessions:
           - wide-grip pulldown: 3 x 10 at pin 7
           - internal rotation with the elbow at the side: 3 x 15 each side
         rest: 60 s
+      - circuit:
+          - push-up: 10
+            note: "<i>x</i> & Donaudampfschifffahrtselektrizitätenhauptbetriebswerkbauunterbeamter"
+          - internal rotation with the elbow at the side: 15 each side
+            kit: ["<u>towel</u>"]
+        rounds: 3
+  - name: Alone & <i>x</i>
+    place: home
+    work:
+      - push-up: 3 x 10
+        stop: "<i>x</i>"
 """
 
 SIX_DAYS = """\
@@ -145,6 +156,106 @@ sessions:
         ("Saturday", "Legs again", "leg press", "leg curl"),
     )
 )
+
+CLUB = """\
+plan: Club evening
+starts: 2027-11-15
+unit: kg
+dose order: sets x reps
+sides: each
+next: repeat
+squad:
+  squad: Old hall club
+  athletes:
+    - name: Isla Marrack
+    - name: Tam Rae
+      participation: modified
+    - name: Isla Rae
+    - name: Struan Corr
+    - name: Wren Tolquhoun
+    - name: Gone Away
+      participation: out
+  groups:
+    blue: [Isla Marrack, Tam Rae]
+    red: [Isla Rae, Struan Corr, Wren Tolquhoun]
+gym:
+  gym: Old hall
+  unit: kg
+  racks: 2
+  people per rack: 3
+  benches: 2
+  bars:
+    20 kg: 2
+  plates per rack:
+    20 kg: 2 pairs
+    10 kg: 1 pair
+    5 kg: 1 pair
+    2.5 kg: 1 pair
+    1.25 kg: 1 pair
+  dumbbells:
+    4-32 kg by 2: 1 pair
+  cables:
+    - name: tower
+      number: 2
+      heights: floor to 2.1 m
+      stack: 5-90 kg by 5
+  bands:
+    red:
+      pull: 60 N at 2 m
+      number: 5
+  stations:
+    pull-up bar: 1
+    box: 1
+  spotter: yes
+sessions:
+  - day: Monday
+    name: Press and circuit
+    start: "18:30"
+    minutes: 70
+    place: old hall
+    warm-up: 8 min
+    work:
+      - superset:
+          - flat barbell bench press: 4 x 6, 2 RIR
+            load:
+              Isla Marrack: 52.5 kg
+              Tam Rae: 75 kg
+              Isla Rae: 47.5 kg
+              Struan Corr: 82.5 kg
+              Wren Tolquhoun: 45 kg
+            warm-up: 10 at bar, 5 at 30 kg, 3 at 40 kg
+            note: elbows under the bar
+          - low-to-high cable crossover: 3 x 12 at 1 RIR
+        rest: 2:30
+        priority: 1
+      - barbell back squat: 3 x 5 at 75%, rest 3:00
+        for: [red]
+        warm-up: 2 sets
+      - circuit:
+          - push-up
+          - low-to-high cable crossover:
+            note: one foot forward, sweep both hands up and inward, come back slowly
+          - step-up: at 2 x 12 kg
+            kit: [box]
+            stop: the knee falls inward
+          - front plank
+        rounds: 3
+        each: 40 s
+        between moves: 20 s
+        rest: 2:00
+  - day: Wednesday
+    name: On your own
+    place: home
+    work:
+      - knee push-up: 3 x 8-10 at 2 RIR, rest 60 s
+        note: hands under the shoulders
+      - band pull-apart: 2 x 15, rest 45 s
+      - side plank: 2 x 20 s each side
+        for: [blue]
+      - Nordic curl: 2 x 4
+        for: [red]
+        stop: the calf cramps
+"""
 
 LIMIT = "      limits:\n        - arm behind at most: 0 deg\n          until: cleared\n"
 LARGE_SQUAD = f"{SIX_DAYS}squad:\n  athletes:\n" + "".join(
@@ -182,15 +293,16 @@ def school() -> Checked:
     return check_plan(path.name, read_text(path), partial(read_beside, path))
 
 
-def plans() -> Iterator[tuple[str, Checked, tuple[Kind, ...]]]:
+def plans() -> Iterator[tuple[str, Checked, Iterable[Kind]]]:
     """Every plan that is printed: a short name, the plan, and the kinds of sheet that show something new."""
-    yield "good", example("week-good.yaml"), KINDS
+    yield "good", example("week-good.yaml"), ("week", "session", "rack", "board", "summary")
     yield "flawed", example("week-flawed.yaml"), ("week", "summary")
-    yield "block", example("block.yaml").only(4), KINDS
-    yield "loads", school(), ("session",)
+    yield "block", example("block.yaml").only(4), ("week", "session", "summary")
+    yield "loads", school(), ("session", "rack", "log")
+    yield "club", check(CLUB), [kind for kind in KINDS if kind not in LARGE.values()]
     yield "long", check(LONG), KINDS
     yield "circuit", check(CIRCUIT), KINDS
     yield "awkward", check(AWKWARD), KINDS
     yield "six-days", check(SIX_DAYS), ("week", "summary")
     yield "large-squad", check(LARGE_SQUAD), ("summary",)
-    yield "no-chest", check(NO_CHEST), KINDS
+    yield "no-chest", check(NO_CHEST), ("week", "session", "summary")

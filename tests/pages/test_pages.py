@@ -7,11 +7,12 @@ from pathlib import Path
 import pytest
 
 from setwright.sheets import sheet_html
+from setwright.sheets.kinds import Paper
 from tests.pages.__main__ import main
 from tests.pages.browser import Browser, installed
 from tests.pages.faults import faults
 from tests.pages.measure import measure
-from tests.pages.plans import LONG, check
+from tests.pages.plans import CLUB, LONG, check
 
 needs_a_browser = pytest.mark.skipif(
     installed() is None and os.environ.get("CI") != "true", reason="not run: no Chromium"
@@ -49,10 +50,57 @@ def browser() -> Iterator[Browser]:
         ),
     ],
 )
-def test_each_fault_is_seen(browser: Browser, tmp_path: Path, css: str, fault: str) -> None:
+def test_each_fault_of_a_sheet_is_seen(browser: Browser, tmp_path: Path, css: str, fault: str) -> None:
     page = tmp_path / "sheet.html"
     page.write_text(sheet_html(check(LONG), "session", "a4").replace("</style>", f"{css}</style>"))
-    told = list(faults(measure(browser, page, "session", 210)))
+    told = list(faults(measure(browser, page, "session", "a4")))
+    assert any(fault in one for one in told), told
+
+
+@needs_a_browser
+@pytest.mark.parametrize(
+    ("paper", "css", "fault"),
+    [
+        ("a4", ".do b { font-size: 17mm }", "capitals of a block line of 11."),
+        ("a3", ".time { font-size: 22mm }", "capitals of a time line of 16."),
+        ("a3", ".groups { font-size: 17mm }", "capitals of a group line of 11."),
+        ("a4", ".notes { color: #333 }", "unlike a sheet: rgb(51, 51, 51) on rgba(0, 0, 0, 0)"),
+    ],
+)
+def test_each_fault_of_a_board_is_seen(
+    browser: Browser, tmp_path: Path, paper: Paper, css: str, fault: str
+) -> None:
+    page = tmp_path / "board.html"
+    page.write_text(sheet_html(check(CLUB), "board", paper).replace("</style>", f"{css}</style>"))
+    told = list(faults(measure(browser, page, "board", paper)))
+    assert any(fault in one for one in told), told
+
+
+@needs_a_browser
+def test_small_type_in_large_print_is_seen(browser: Browser, tmp_path: Path) -> None:
+    page = tmp_path / "sheet.html"
+    style = ".item .dose { font-size: 17pt }</style>"
+    page.write_text(sheet_html(check(LONG), "session-large", "a4").replace("</style>", style))
+    assert "body type of 17.0 pt, under 18" in list(faults(measure(browser, page, "session-large", "a4")))
+
+
+@needs_a_browser
+@pytest.mark.parametrize(
+    ("written", "instead", "fault"),
+    [
+        ("<h1>", "<h3>", "headings 3"),
+        ('<html lang="en">', "<html>", "no language"),
+        ('<th scope="row"', "<th", "head without scope: warm-up"),
+        ("<th", "<td", "a table without heads"),
+    ],
+)
+def test_what_a_screen_reader_misses_is_seen(
+    browser: Browser, tmp_path: Path, written: str, instead: str, fault: str
+) -> None:
+    page = tmp_path / "card.html"
+    html = sheet_html(check(CLUB), "rack", "a4").replace(written, instead)
+    page.write_text(html.replace("</th", "</td") if instead == "<td" else html)
+    told = list(faults(measure(browser, page, "rack", "a4")))
     assert any(fault in one for one in told), told
 
 
@@ -60,4 +108,4 @@ def test_each_fault_is_seen(browser: Browser, tmp_path: Path, css: str, fault: s
 def test_what_is_run_or_fetched_is_seen(browser: Browser, tmp_path: Path) -> None:
     page = tmp_path / "sheet.html"
     page.write_text(sheet_html(check(LONG), "session", "a4").replace("</body>", "<script></script></body>"))
-    assert list(faults(measure(browser, page, "session", 210))) == ["1 things that are run or fetched"]
+    assert list(faults(measure(browser, page, "session", "a4"))) == ["1 things that are run or fetched"]

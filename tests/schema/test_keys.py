@@ -9,7 +9,20 @@ import pytest
 from setwright.model import reader
 from setwright.model.muscles import GROUP_WORDS
 from setwright.model.plan import DAYS, SHORTEST_DAY
-from setwright.model.reader import group, gym, item, own, pulled, record, reuse, session, squad, stages, top
+from setwright.model.reader import (
+    group,
+    gym,
+    item,
+    own,
+    pulled,
+    record,
+    reuse,
+    session,
+    squad,
+    stages,
+    stationery,
+    top,
+)
 from setwright.model.reader.keys import Key, Later, Table, shown
 from setwright.reading.fields import OneOf
 from setwright.schema.words import sections
@@ -23,6 +36,7 @@ TABLES: Mapping[str, Table] = {
     "muscles": own.MUSCLE_KEYS,
     "posture": own.POSTURE_KEYS,
     "squad": squad.KEYS,
+    "paper": stationery.KEYS,
     "athlete": squad.ATHLETE_KEYS,
     "limit": squad.LIMIT_KEYS,
     "gym": gym.KEYS,

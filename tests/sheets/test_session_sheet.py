@@ -1,15 +1,16 @@
 """Session sheets from whole plans."""
 
+import html
 import re
 from collections.abc import Callable
 
 import pytest
 
 from setwright.model.dates import session_date
-from setwright.sheets import sheet_html
+from setwright.sheets import asked, sheet_html
 from setwright.sheets.sessions import session_sheets
 from setwright.sheets.view import LoadWords, SessionSheet
-from tests.pages.plans import CIRCUIT, LONG, check, example, school
+from tests.pages.plans import CIRCUIT, CLUB, LONG, check, example, school
 
 SQUAD = """\
 plan: Two groups
@@ -232,3 +233,35 @@ def test_golden_session(golden: Callable[[str, str], None]) -> None:
 
 def test_golden_example(golden: Callable[[str, str], None]) -> None:
     golden("week-flawed-a4.html", sheet_html(example("week-flawed.yaml"), "week", "a4"))
+
+
+def test_large_print_is_the_one_that_was_looked_at(golden: Callable[[str, str], None]) -> None:
+    golden("session-large-long-a4.html", sheet_html(check(LONG), "session-large", "a4"))
+
+
+def test_large_print_says_all_that_the_session_sheet_says() -> None:
+    for plan in (LONG, CIRCUIT, CLUB):
+        for sheet in sheets(plan):
+            page = words_of(sheet_html(check(plan), "session-large", "a4"))
+            for block in sheet.blocks:
+                lines = [text for line in block.lines for text in (line.name, line.dose, *line.remarks)]
+                for text in (block.heading or "", *block.remarks, *lines):
+                    assert plain(text) in page
+
+
+def test_large_print_is_asked_for_by_an_option() -> None:
+    assert asked("session", "a4", large=True) == (("session-large", "a4"),)
+    assert asked("week", "letter", large=True) == (("week", "letter"),)
+    small, large = (
+        [kind for kind, _ in asked("all", "a4", large=print_) if kind.startswith("session")]
+        for print_ in (False, True)
+    )
+    assert (small, large) == (["session"], ["session-large"])
+
+
+def plain(text: str) -> str:
+    return " ".join(text.replace("\u00a0", " ").split())
+
+
+def words_of(page: str) -> str:
+    return plain(html.unescape(re.sub("<[^>]+>", "", page.split("</head>")[1])))

@@ -34,7 +34,7 @@ def test_it_is_marked_as_not_for_the_wall_on_the_page_and_in_its_foot() -> None:
 
 def test_a_week_of_a_block_is_named_and_sees_the_whole_block() -> None:
     block = example("block.yaml").only(2)
-    assert sheet_name(block, "summary", "letter") == "winter-block-week-2-3-summary-letter.html"
+    assert sheet_name(block, "summary", "letter") == "winter-block-week-2-8-summary-letter.html"
     assert "Lighter: week 4" in told(sheet_html(block, "summary", "letter"))
 
 

@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from setwright.reading.dose import Amount, Rest, Span, Tempo
-from setwright.sheets import words
+from setwright.sheets import overview_words, words
 from tests.sheets.hand import amount, span
 
 
@@ -42,7 +42,7 @@ def test_clock(seconds: float, written: str) -> None:
 
 def test_dates_do_not_depend_on_the_machine() -> None:
     assert words.long_date(dt.date(2027, 11, 15)) == "Monday 15 November 2027"
-    assert words.mark("abc123", dt.date(2027, 1, 2)) == "version abc123, printed 2 Jan 2027"
+    assert words.mark("abc123", dt.date(2027, 1, 2)) == "version abc123 of 2 Jan 2027"
     assert words.mark("abc123", None) == "version abc123"
 
 
@@ -104,13 +104,13 @@ def test_small_sentences() -> None:
     assert words.days_to_match(4) == "4 days to the match"
     assert words.sentence("stop here") == "Stop here."
     assert words.sentence("Stop!") == "Stop!"
-    assert words.remarks_title(0, 0) == "No gaps"
-    assert words.remarks_title(1, 2) == "One gap, two accepted"
-    assert words.remarks_title(9, 0) == "9 gaps"
-    assert words.counts("3", "0 to 6", 0) == "Pull 3 sets, push 0 to 6 sets."
-    assert words.counts("3", "6", 1) == "Pull 3 sets, push 6 sets; 1 move counted, not scored."
-    assert words.minutes(57.6, 60) == "58 of 60 min"
-    assert words.minutes(57.6, None) == "about 58 min"
+    assert overview_words.remarks_title(0, 0) == "No gaps"
+    assert overview_words.remarks_title(1, 2) == "One gap, two accepted"
+    assert overview_words.remarks_title(9, 0) == "9 gaps"
+    assert overview_words.counts("3", "0 to 6", 0) == "Pull 3 sets, push 0 to 6 sets."
+    assert overview_words.counts("3", "6", 1) == "Pull 3 sets, push 6 sets; 1 move counted, not scored."
+    assert overview_words.minutes(57.6, 60) == "58 of 60 min"
+    assert overview_words.minutes(57.6, None) == "about 58 min"
 
 
 @given(st.text(min_size=1))

@@ -137,7 +137,7 @@ def test_git_passes_over_people_and_records(tmp_path: Path) -> None:
             "last week", "allow", "private note",
         }),
         ("squad.yaml", squad_reader.ATHLETE_KEYS, {"maxes", "note", "arm length", "shoulder breadth"}),
-        ("squad.yaml", squad_reader.KEYS, {"note"}),
+        ("squad.yaml", squad_reader.KEYS, {"note", "paper"}),
         ("gym.yaml", GYM_KEYS, {"plates in the room", "mixed plates", "note", "private note"}),
     ],
 )  # fmt: skip

@@ -5,6 +5,7 @@ equals the later one.
 """
 
 from collections.abc import Callable, Collection, Iterator, Mapping
+from dataclasses import replace
 from itertools import chain, combinations
 from typing import Any, Final, NamedTuple
 
@@ -75,7 +76,7 @@ def cut(here: Room, table: Library) -> Cut:
 
 def _fits(here: Room) -> bool:
     """Whether a timetable within the minutes is found."""
-    groups, available = here.groups(), here.available_s or 0.0
+    groups, available = here.groups, here.available_s or 0.0
     tasks = here.tasks(groups)
     if least(tasks, here.there) > available:
         return False
@@ -96,7 +97,7 @@ def _is(kind: str, item: Item, table: Library) -> bool:
 
 def _better(here: Room, going: list[Block], lost: tuple[str, ...], table: Library) -> tuple[int, ...]:
     """The blocks to keep so that no kind is lost, or at least not the first, and else as little as can be."""
-    groups, available = here.groups(), here.available_s or 0.0
+    groups, available = here.groups, here.available_s or 0.0
     for wanted in dict.fromkeys((lost, lost[:1])):
         for out in _choices(going[:MOST_TRIED]):
             left = here.only({block.number for block in here.blocks} - {block.number for block in out})
@@ -143,4 +144,4 @@ def _done(left: Room, change: Exchange, gone: Block) -> Room:
     new = next(move for move in gone.moves if move.name == change.new.name)
     moves = tuple(new if move.name == change.old.name else move for move in change.block.moves)
     blocks = (block._replace(moves=moves) if block is change.block else block for block in left.blocks)
-    return left._replace(blocks=tuple(blocks))
+    return replace(left, blocks=tuple(blocks))

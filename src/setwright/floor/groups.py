@@ -40,10 +40,12 @@ def groups_of(people: Sequence[Person], at_most: int) -> tuple[Group, ...]:
 def sizes(people: int, done: Sequence[Block], gym: Gym | None) -> list[int]:
     """Sizes of groups worth trying, the largest first: up to what a rack takes.
 
-    Where nobody waits for a turn at a station, as many as a circuit has moves may go round together.
+    Where nobody waits for a turn at a station, as many as a circuit has moves may go round together. Where
+    racks are shared and not counted, every one is taken to be full.
     """
     most = (gym.people_per_rack if gym else None) or AT_A_STATION
     in_turn = any(block.holds and not block.at_once for block in done)
     if not in_turn:
         most = max([most, *(len(block.moves) for block in done if block.at_once)])
-    return list(range(min(most, people), 0, -1))
+    uncounted = gym is not None and gym.racks is None and gym.people_per_rack is not None
+    return [min(most, people)] if uncounted else list(range(min(most, people), 0, -1))

@@ -84,18 +84,28 @@ def is_fixed(pool: str) -> bool:
     return pool in ("rack", "stack") or (pool not in _COUNTS and not pool.endswith(_BY_MASS))
 
 
+def noun(number: float, pool: str) -> str:
+    """What so many of a pool are called.
+
+    >>> noun(2, "bench"), noun(1, "stack"), noun(2, "20 kg dumbbell"), noun(2, "dip bars")
+    ('benches', 'cable', 'dumbbells of 20 kg', 'dip bars')
+    """
+    mass, _, kind = pool.rpartition(" ")
+    if mass and kind in _BY_MASS:
+        return f"{noun(number, kind)} of {mass}"
+    pool = "cable" if pool == "stack" else pool
+    if number == 1 or pool.endswith("s"):
+        return pool
+    return f"{pool}{'es' if pool.endswith(('ch', 'x')) else 's'}"
+
+
 def pool_words(number: float, pool: str) -> str:
     """So many of a pool.
 
-    >>> pool_words(2, "bench"), pool_words(1, "rack"), pool_words(4, "20 kg dumbbell"), pool_words(2, "stack")
-    ('2 benches', '1 rack', '4 x 20 kg dumbbell', '2 cable stacks')
+    >>> pool_words(1, "rack"), pool_words(4, "20 kg dumbbell")
+    ('1 rack', '4 dumbbells of 20 kg')
     """
-    if pool[0].isdigit():
-        return f"{number:g} x {pool}"
-    pool = "cable stack" if pool == "stack" else pool
-    if number == 1 or pool.endswith("s"):
-        return f"{number:g} {pool}"
-    return f"{number:g} {pool}{'es' if pool.endswith(('ch', 'x')) else 's'}"
+    return f"{number:g} {noun(number, pool)}"
 
 
 def _ways(need: str, gym: Gym) -> tuple[Holds, ...]:

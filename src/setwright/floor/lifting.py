@@ -5,6 +5,7 @@ from typing import NamedTuple
 
 from setwright.library.table import Library
 from setwright.loads.asked_for import Kilograms, load_asked_for
+from setwright.loads.lines import Line, lines, work_loads
 from setwright.loads.loadable import loadable
 from setwright.loads.means_of import means_of
 from setwright.loads.put import Put
@@ -12,7 +13,6 @@ from setwright.loads.typed import TYPED_DECIMALS
 from setwright.model.people import Athlete
 from setwright.model.plan import Session, Week
 from setwright.model.room import exactly
-from setwright.model.theirs import Done, lines_done
 
 
 class Lift(NamedTuple):
@@ -31,25 +31,23 @@ def lifts(session: Session, week: Week, table: Library, names: Iterable[str]) ->
     """What each of the squad's athletes named lifts, line by line; lines without kilograms are left out."""
     here = frozenset(names)
     for number, entry in enumerate(session.work, 1):
-        for done in lines_done(session.model_copy(update={"work": (entry,)}), week):
-            for athlete in done.athletes:
-                if athlete.name in here and done.item.key is not None:
-                    yield from _of(athlete, number, done, week, table)
+        for line in lines(session.model_copy(update={"work": (entry,)}), 0, week, table):
+            for athlete in line.athletes:
+                if athlete.name in here:
+                    yield from _of(athlete, number, line, week, table)
 
 
-def _of(athlete: Athlete, block: int, done: Done, week: Week, table: Library) -> Iterator[Lift]:
-    of_group = (done.group.load,) if done.group and done.group.load else ()
-    loads = dict.fromkeys((*of_group, *done.item.line_loads))
-    asked = (load_asked_for(load, done.item, athlete, week, table) for load in loads)
+def _of(athlete: Athlete, block: int, line: Line, week: Week, table: Library) -> Iterator[Lift]:
+    asked = (load_asked_for(load, line.item, athlete, week, table) for load in work_loads(line))
     most = max((one.pick for one in asked if isinstance(one, Kilograms)), default=0.0)
     if most > 0:
-        yield Lift(athlete.name, block, most, _put(most, done.item.key or "", week, table))
+        yield Lift(athlete.name, block, most, _put(most, line, week))
 
 
-def _put(kg: float, key: str, week: Week, table: Library) -> Put | None:
+def _put(kg: float, line: Line, week: Week) -> Put | None:
     if week.gym is None:
         return None
-    by = means_of(table.movement(key), week.gym)
+    by = means_of(line.movement, week.gym)
     if by.kind in ("bodyweight", "band", "other"):
         return None
     rounding = week.squad.rounding if week.squad else "nearest"

@@ -1,6 +1,8 @@
 """The floor of one session: groups, their timetable, what everybody lifts."""
 
 from collections.abc import Collection, Mapping, Sequence
+from dataclasses import dataclass, replace
+from functools import cached_property
 from string import ascii_uppercase
 from typing import Final, NamedTuple
 
@@ -17,6 +19,8 @@ from setwright.model.room import Gym
 from setwright.model.theirs import Known, meant, names_of
 
 MINUTE: Final = 60
+ABOUT: Final = 1.1
+"""Of the soonest finish, what more groups have to save to be worth it (choice)."""
 
 
 class NobodyKnown(Exception):
@@ -82,7 +86,8 @@ def letter(group: int) -> str:
     return (letter(before - 1) if before else "") + ascii_uppercase[last]
 
 
-class Room(NamedTuple):
+@dataclass(frozen=True, eq=False)
+class Room:
     """A session with who comes and what there is, before anybody is told when.
 
     ``called``: the names that mean each athlete. ``there`` and ``available_s`` as in a ``Floor``.
@@ -99,7 +104,8 @@ class Room(NamedTuple):
 
     def only(self, numbers: Collection[int]) -> "Room":
         """The same with some of its blocks."""
-        return self._replace(
+        return replace(
+            self,
             blocks=tuple(block for block in self.blocks if block.number in numbers),
             lifts=tuple(lift for lift in self.lifts if lift.block in numbers),
         )
@@ -119,17 +125,27 @@ class Room(NamedTuple):
             for block in self.blocks
         ]
 
+    @cached_property
     def groups(self) -> tuple[Group, ...]:
-        """The groups that get through in time, else soonest; as few as can be."""
+        """The fewest groups that get through about as soon as any, in the usual orders."""
         ways = [groups_of(self.people, size) for size in sizes(len(self.people), self.blocks, self.gym)]
-        return min(ways, key=lambda way: (self._late(way), len(way)))
+        ends = [usual_finish(self.tasks(way), self.there) for way in ways]
+        return next(way for way, end in zip(ways, ends, strict=True) if end <= ABOUT * min(ends))
+
+    @property
+    def busiest(self) -> dict[int, float]:
+        """Seconds of each block, by its number, of the group that has most to do."""
+        each = ({block.number: self._seconds(block, group) for block in self.blocks} for group in self.groups)
+        return max(each, key=lambda one: sum(one.values()))
+
+    def taken_s(self, pool: str) -> float:
+        """Seconds that all groups together take up what there is of a pool, were it never idle."""
+        tasks = self.tasks(self.groups)
+        return sum(task.holds.get(pool, 0) * sum(task.seconds) for task in tasks) / self.there[pool]
 
     def _seconds(self, block: Block, group: Group) -> float:
         people = len(self.doing(block, group))
         return seconds(block, people) if people else 0.0
-
-    def _late(self, groups: tuple[Group, ...]) -> float:
-        return max(usual_finish(self.tasks(groups), self.there) - (self.available_s or 0.0), 0.0)
 
 
 def room(
@@ -139,14 +155,16 @@ def room(
     *,
     absent: Collection[str] = (),
     without: Mapping[str, int] | None = None,
+    by_load: bool = True,
 ) -> Room:
     """The session with everyone who comes.
 
-    ``absent``: athletes who don't. ``without``: pools with how many are out of order. Raises: NobodyKnown.
+    ``absent``: athletes who don't. ``without``: pools with how many are out of order. ``by_load``: whether
+    loads are worked out, and groups made by them. Raises: NobodyKnown.
     """
     training = week.squad.training if week.squad else ()
     who = [one for one in training if one.name not in absent]
-    done = tuple(lifts(session, week, table, [one.name for one in who]))
+    done = tuple(lifts(session, week, table, [one.name for one in who])) if by_load else ()
     named = week.squad is not None and week.squad.athletes
     people = _people(who, done) if named else _counted(session.people or week.people or 0)
     if not people:
@@ -162,7 +180,7 @@ def room(
 
 def floor(here: Room) -> Floor:
     """The timetable of a room."""
-    groups = here.groups()
+    groups = here.groups
     found = timetable(here.tasks(groups), here.there, here.available_s)
     return Floor(
         session=here.session,

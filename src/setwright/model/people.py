@@ -6,6 +6,7 @@ from typing import Final, Literal
 
 from pydantic import Field
 
+from setwright.model.stationery import Stationery
 from setwright.places import Place
 from setwright.reading.dose import Load, MaxKind
 from setwright.reading.frozen import Frozen
@@ -110,6 +111,7 @@ class Squad(Frozen):
     pick_in_a_range: Literal["low", "middle", "high"] = "low"
     athletes: tuple[Athlete, ...] = ()
     groups: dict[str, tuple[str, ...]] = Field(default_factory=dict)
+    paper: Stationery = Stationery()
     note: str | None = None
     private_note: str | None = None
 

@@ -16,6 +16,7 @@ from setwright.report.read_count import Tally
 from setwright.report.read_gym import gym_lines
 from setwright.report.read_maxes import max_words
 from setwright.report.read_own import own_lines
+from setwright.report.read_paper import on_paper
 from setwright.report.read_record import record_blocks
 from setwright.report.read_session import allowed, session_head, session_lines
 from setwright.report.stages import stage_lines, stage_of
@@ -170,6 +171,7 @@ def _of_all(squad: Squad) -> Iterator[str]:
     """What holds for everyone: groups, and how loads are rounded and picked."""
     yield from (f"group {name}: {', '.join(members)}" for name, members in squad.groups.items())
     yield f"loads are rounded: {squad.rounding}; of a range the {squad.pick_in_a_range} one is taken"
+    yield from on_paper(squad.paper)
     if squad.note:
         yield f"note: {squad.note}"
     if squad.private_note:

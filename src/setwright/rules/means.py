@@ -5,9 +5,11 @@ from typing import Final
 
 from setwright.coverage import Movement
 from setwright.coverage.shapes import CLASSES
+from setwright.floor.room import NobodyKnown, Room, room
 from setwright.library.table import Library, library
-from setwright.model.plan import Week
+from setwright.model.plan import Session, Week
 from setwright.model.room import Stock, kilograms
+from setwright.places import Place
 from setwright.rules.aims import training
 from setwright.rules.limits import nears
 from setwright.rules.stations import has
@@ -22,6 +24,17 @@ class Means:
     def __init__(self, week: Week, table: Library) -> None:
         self.week = week
         self.table = table
+        self._rooms: dict[Place, Room | None] = {}
+
+    def room(self, session: Session) -> Room | None:
+        """The session with everyone who comes, in groups that no load has made; None: nobody is known."""
+        if session.place not in self._rooms:
+            try:
+                found = room(session, self.week, self.table, by_load=False)
+            except NobodyKnown:
+                found = None
+            self._rooms[session.place] = found
+        return self._rooms[session.place]
 
     @cached_property
     def movements(self) -> tuple[Movement, ...]:

@@ -155,7 +155,18 @@ def entries(table: Library) -> dict[str, Schema]:
     return {
         **{
             name: keys_of(name)
-            for name in ("squad", "gym", "record", "session", "group", "limit", "posture", "muscles", "stage")
+            for name in (
+                "squad",
+                "paper",
+                "gym",
+                "record",
+                "session",
+                "group",
+                "limit",
+                "posture",
+                "muscles",
+                "stage",
+            )
         },
         **{name: keys_of(name, text_too=True) for name in ("athlete", "cable", "band")},
         "own movement": keys_of("own movement"),

@@ -14,6 +14,7 @@ from setwright.reading.say import dose_short
 from setwright.sheets.boxes import boxes, ramps
 from setwright.sheets.headings import group_heading
 from setwright.sheets.loads import load_words
+from setwright.sheets.people import known_as
 from setwright.sheets.view import Block, Box, Line, LoadWords
 from setwright.sheets.words import NO_LOAD, letter, rest, tempo, typeset
 from setwright.sheets.worked import Worked
@@ -80,31 +81,41 @@ class Copy:
         return Worked(line, self.writer.week, self.writer.library)
 
 
+def copy_for(athlete: Athlete | None, session: Session, writer: Writer) -> Copy:
+    """The copy of a session for an athlete; their loads are their own once a max or a mass is on file."""
+    lifter = athlete if athlete and (athlete.maxes or athlete.body_mass) else None
+    return Copy(session, known_as(writer.week, athlete), writer, lifter)
+
+
 def blocks(copy: Copy) -> tuple[Block, ...]:
     """The blocks of a session, numbered as in the plan, so that the whole room counts alike.
 
     Lines that somebody does in place of one share its number. What is not for the person is left out.
     """
-    return tuple(_numbered(copy))
+    return tuple(_written(copy))
 
 
-def _numbered(copy: Copy) -> Iterator[Block]:
-    athlete = copy.athlete
+def numbered(entry: Item | Group, number: int, athlete: Known) -> list[tuple[str, Item]]:
+    """The lines of one entry as this person does it, with their numbers: "2", or "2a", "2b" in a group."""
+    if not meant(entry, athlete):
+        return []
+    if isinstance(entry, Item):
+        return [(str(number), line) for line in lines_of(entry, athlete)]
+    return [
+        (f"{number}{letter(place)}", line)
+        for place, item in enumerate(entry.items)
+        if meant(item, athlete)
+        for line in lines_of(item, athlete)
+    ]
+
+
+def _written(copy: Copy) -> Iterator[Block]:
     for number, entry in enumerate(copy.session.work, start=1):
-        if not meant(entry, athlete):
-            continue
-        if isinstance(entry, Item):
-            lines = lines_of(entry, athlete)
-            yield Block(tuple(_line(line, str(number), copy) for line in lines))
-            continue
-        members = [
-            (f"{number}{letter(place)}", line)
-            for place, item in enumerate(entry.items)
-            if meant(item, athlete)
-            for line in lines_of(item, athlete)
-        ]
-        if members:
+        members = numbered(entry, number, copy.athlete)
+        if isinstance(entry, Group) and members:
             yield _group_block(entry, members, copy)
+        elif members:
+            yield Block(tuple(line_words(item, label, copy) for label, item in members))
 
 
 def _group_block(group: Group, members: list[tuple[str, Item]], copy: Copy) -> Block:
@@ -113,7 +124,7 @@ def _group_block(group: Group, members: list[tuple[str, Item]], copy: Copy) -> B
     if load:
         heading += f"; {load.large} {load.small}".rstrip()
     return Block(
-        lines=tuple(_line(item, number, copy, group) for number, item in members),
+        lines=tuple(line_words(item, number, copy, group) for number, item in members),
         heading=typeset(heading),
         remarks=_remarks(group, copy.athlete),
         next_time=group.next.text if group.next else None,
@@ -121,7 +132,8 @@ def _group_block(group: Group, members: list[tuple[str, Item]], copy: Copy) -> B
     )
 
 
-def _line(item: Item, number: str, copy: Copy, group: Group | None = None) -> Line:
+def line_words(item: Item, number: str, copy: Copy, group: Group | None = None) -> Line:
+    """One line as it is printed for the person of a copy."""
     writer, own = copy.writer, own_load(item, copy.athlete)
     worked = copy.loads(with_own_load(item, copy.athlete), group)
     blank = writer.blank(item)
@@ -149,14 +161,14 @@ def _load(worked: Worked | None, own: AthleteLoad | None, group: Group | None, b
 
 def dose_text(item: Item, group: Group | None) -> str:
     """The dose of a line as it is set on paper: "4 × 6–8, 2 left"; in rounds against the clock, one round."""
-    dose = _over_rounds(item, group)
+    dose = over_rounds(item, group)
     if dose is None or not dose.groups:
         return ""
     text = typeset(dose_short(dose))
     return text.removeprefix("1 × ") if group and _open_ended(group) else text
 
 
-def _over_rounds(item: Item, group: Group | None) -> Dose | None:
+def over_rounds(item: Item, group: Group | None) -> Dose | None:
     """The dose of a member as it is done over all rounds of its group; any other dose as written."""
     if group is None or not (group.rounds or group.each_s):
         return item.dose
@@ -187,7 +199,7 @@ def _open_ended(group: Group) -> bool:
 def _boxes(item: Item, group: Group | None) -> tuple[Box, ...]:
     if group and _open_ended(group):
         return ()
-    dose = _over_rounds(item, group)
+    dose = over_rounds(item, group)
     return boxes(dose) if dose else ()
 
 

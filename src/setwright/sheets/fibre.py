@@ -5,6 +5,7 @@ chin, neck and flank from the front, chest, head and nose from above. So are the
 """
 
 from collections.abc import Mapping
+from dataclasses import dataclass
 from typing import Final
 
 import numpy as np
@@ -93,7 +94,20 @@ PATH_POINTS: Final = 5
 path has at its key postures look like mistakes."""
 
 
-def front_view(layout: Layout, picture: MovementPicture, tones: Tones, name: str) -> str:
+@dataclass(frozen=True, slots=True)
+class Names:
+    """What the parts are called in a picture with labels, and the height of that type, mm."""
+
+    parts: Mapping[Part, str]
+    size: float
+
+
+TECHNICAL: Final = Names({part: part for part in PARTS}, 4.2)
+PLAIN: Final = Names({"clavicular": "collarbone", "sternal": "breastbone", "costal": "ribs"}, 3.75)
+"""By where the parts come from, for readers who know no anatomy; sizes are choices: the names fit."""
+
+
+def front_view(layout: Layout, picture: MovementPicture, tones: Tones, name: str, names: Names) -> str:
     """The view from the front: body, arm, and the three fans at the start; ``name`` is the id of its clip."""
     view = layout.front
     inside = [
@@ -106,7 +120,7 @@ def front_view(layout: Layout, picture: MovementPicture, tones: Tones, name: str
     ]
     if layout.named:
         inside.append(_way(view, picture.elbow, ELBOW_PATH, ELBOW_HEAD))
-        inside += [_label(layout, picture, part, tones[part]) for part in PARTS]
+        inside += [_label(layout, picture, part, tones[part], names) for part in PARTS]
     return view.clipped(name, "".join(inside))
 
 
@@ -193,14 +207,14 @@ def _fan(layout: Layout, picture: MovementPicture, part: Part, tone: Tone) -> st
     return fan(layout.front.page(strands), picture.tendon[own] / lengths, tone, layout.pitch)
 
 
-def _label(layout: Layout, picture: MovementPicture, part: Part, tone: Tone) -> str:
-    view, size = layout.front, layout.text
+def _label(layout: Layout, picture: MovementPicture, part: Part, tone: Tone, names: Names) -> str:
+    view, size = layout.front, names.size
     origin = view.place(picture.strands[0, picture.part == PARTS.index(part), -1].mean(axis=0))
     x, y = view.at(LABEL_Z_M, LABELS_Y_M[part])
     leader_end: Point = (x - 0.6, y - size / 3)
     return (
         line(origin, leader_end, AID)
         + ring(origin, RING / 1.5, AID)
-        + text((x, y), part, size, font_weight="bold")
+        + text((x, y), names.parts[part], size, font_weight="bold")
         + text((x, y + 1.2 * size), tone, size)
     )

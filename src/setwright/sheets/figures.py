@@ -13,13 +13,22 @@ from setwright.library.rows import load_rows
 from setwright.library.table import library
 from setwright.sheets.distance import hand_words
 from setwright.sheets.fan import Tone
-from setwright.sheets.fibre import Tones, front_view, view_from_above
+from setwright.sheets.fibre import PLAIN, TECHNICAL, Names, Tones, front_view, view_from_above
 from setwright.sheets.projection import LAYOUTS, Size
 from setwright.sheets.signs import SWATCH, line_sign_svg, swatch, swatch_svg
 from setwright.sheets.strip import STRIPS, strip
 from setwright.sheets.svg import drawing, rectangle, tag, text
 
-__all__ = ["NoPicture", "fibre_svg", "line_sign_svg", "movement_picture_svg", "strip_svg", "swatch_svg"]
+__all__ = [
+    "PLAIN",
+    "NoPicture",
+    "fibre_svg",
+    "is_drawn",
+    "line_sign_svg",
+    "movement_picture_svg",
+    "strip_svg",
+    "swatch_svg",
+]
 
 TONE_OF_DOSE: Final[Mapping[float, Tone]] = {1: "much", 0.5: "some", 0: "none"}
 """What a hard set counts for the part: it serves the part's line, only loads it along it, or neither."""
@@ -39,15 +48,22 @@ class NoPicture(ValueError):
     """Raised for a movement that the model doesn't score; the text says why, in words for a coach."""
 
 
-def fibre_svg(key: str, size: Size, id_prefix: str) -> str:
+def is_drawn(movement: Mapping[str, Any]) -> bool:
+    """Whether there is a picture of a movement: the model scores it, and it is the library's."""
+    return bool(movement["scored"]) and not movement["refused"] and not movement.get("own")
+
+
+def fibre_svg(key: str, size: Size, id_prefix: str, names: Names = TECHNICAL) -> str:
     """The fibre picture, 60 or 120 mm wide: the chest from the front and the arm's travel from above.
 
     ``id_prefix``: begins the ids of the clips inside; unique in the file that holds the picture.
+    ``names``: what the parts are called.
 
     Raises: KeyError for an unknown key; NoPicture.
     """
     layout = LAYOUTS[size]
-    return drawing(layout.width, layout.height, _fibre_label(key), [_fibre(key, size, id_prefix)])
+    body = _fibre(key, size, id_prefix, names)
+    return drawing(layout.width, layout.height, _fibre_label(key, names), [body])
 
 
 def strip_svg(key: str, size: Size) -> str:
@@ -82,9 +98,9 @@ def _key_row(tone: Tone, top: float) -> str:
     return swatch((0.0, top), tone) + words
 
 
-def _fibre(key: str, size: Size, id_prefix: str) -> str:
+def _fibre(key: str, size: Size, id_prefix: str, names: Names = TECHNICAL) -> str:
     layout, arrays = LAYOUTS[size], _picture(key)
-    front = front_view(layout, arrays, _tones(key), f"{id_prefix}-front")
+    front = front_view(layout, arrays, _tones(key), f"{id_prefix}-front", names)
     return front + view_from_above(layout, arrays, f"{id_prefix}-above")
 
 
@@ -109,8 +125,8 @@ def _tones(key: str) -> Tones:
     return {part: TONE_OF_DOSE[parts[part]["dose"]] for part in PARTS}
 
 
-def _fibre_label(key: str) -> str:
-    tones = ", ".join(f"{part} {tone}" for part, tone in _tones(key).items())
+def _fibre_label(key: str, names: Names = TECHNICAL) -> str:
+    tones = ", ".join(f"{names.parts[part]} {tone}" for part, tone in _tones(key).items())
     return f"{_movement(key)['name']}: {tones}; {hand_words(_picture(key).hand)}"
 
 

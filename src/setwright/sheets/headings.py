@@ -18,7 +18,8 @@ def group_heading(group: Group, numbers: list[str]) -> str:
     ending = ending.replace("rest none", "no rest")
     if group.kind == "superset" and len(numbers) == 1:
         return f"{numbers[0]} on its own{ending}"
-    return f"{_lead(group, numbers)}{_pace(group)}{_course(group, numbers)}{ending}"
+    told = f", {pace(group)}" if pace(group) else ""
+    return f"{_lead(group, numbers)}{told}{_course(group, numbers)}{ending}"
 
 
 def _lead(group: Group, numbers: list[str]) -> str:
@@ -27,15 +28,21 @@ def _lead(group: Group, numbers: list[str]) -> str:
     return "Circuit" if group.kind == "circuit" else "One bar, not put down"
 
 
-def _pace(group: Group) -> str:
+def pace(group: Group) -> str:
+    """How often a group is done: "4 rounds", "as many rounds as fit in 12:00"; or nothing."""
     if group.time_s is not None:
-        return f", as many rounds as fit in {clock(group.time_s)}"
-    told = f", {group.rounds} rounds" if group.rounds else ""
+        return f"as many rounds as fit in {clock(group.time_s)}"
+    told = []
+    if group.rounds:
+        told.append(f"{group.rounds} rounds")
     if group.ladder:
-        told += f", {_ladder(group.ladder)}"
+        told.append(_ladder(group.ladder))
     if group.cap:
-        told += f" for time, stop at {amount(group.cap)}"
-    return told + (f", one every {clock(group.every_s)}" if group.every_s is not None else "")
+        stop = f"for time, stop at {amount(group.cap)}"
+        told = [*told[:-1], f"{told[-1]} {stop}" if told else stop]
+    if group.every_s is not None:
+        told.append(f"one every {clock(group.every_s)}")
+    return ", ".join(told)
 
 
 def _ladder(rungs: tuple[int, ...]) -> str:
@@ -50,6 +57,8 @@ def _course(group: Group, numbers: list[str]) -> str:
     if group.each_s is not None:
         change = f", {clock(between.low)} to change" if between and between.low else ", straight on"
         return f": {clock(group.each_s)} at each{change}"
+    if len(numbers) == 1:
+        return ""
     if between and between.kind != "none":
         return f": {', '.join(numbers)}; {rest(between)} between moves"
     if len(numbers) == 2:  # noqa: PLR2004 - a pair

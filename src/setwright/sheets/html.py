@@ -1,84 +1,93 @@
 """Sheets as one self-contained HTML file each: inline style and drawings, no script, nothing fetched."""
 
 import datetime as dt
-import hashlib
-import re
 from functools import cache
-from typing import Any, Final, Literal
+from typing import Any, Final
 
-from jinja2 import Environment, PackageLoader, StrictUndefined
+from jinja2 import Environment, PackageLoader, StrictUndefined, pass_context
+from jinja2.runtime import Context
 from markupsafe import Markup
 
 from setwright.checked import Checked
-from setwright.sheets import words
-from setwright.sheets.figures import fibre_svg, line_sign_svg, swatch_svg
-from setwright.sheets.overview import PICTURES, week_sheet
-from setwright.sheets.sessions import session_sheets
-from setwright.sheets.summary import summary_sheet
+from setwright.model.plan import DAYS
+from setwright.sheets import board, card_words, words
+from setwright.sheets.change_words import changed_since
+from setwright.sheets.editions import Edition, Sheets, all_sheets, version_mark
+from setwright.sheets.figures import PLAIN, fibre_svg, line_sign_svg, swatch_svg
+from setwright.sheets.kinds import KINDS, SIZES, Kind, NothingToPrint, Paper
+from setwright.sheets.logo import letterhead
+from setwright.sheets.names import page_name
+from setwright.sheets.overview import PICTURES
+from setwright.sheets.style import in_its_style
 
-Kind = Literal["session", "week", "summary"]
-Paper = Literal["a4", "letter"]
-
-KINDS: Final[tuple[Kind, ...]] = ("week", "session", "summary")
-SIZES: Final[dict[Paper, tuple[float, float]]] = {"a4": (210.0, 297.0), "letter": (215.9, 279.4)}
-"""Width and height of upright paper in mm (ISO 216; ANSI/ASME Y14.1)."""
-
-SWATCH_WIDTHS: Final[dict[Paper, float]] = {"a4": 11.0, "letter": 7.0}
+SWATCH_WIDTHS: Final[dict[Paper, float]] = {"a4": 11.0, "letter": 7.0, "a3": 11.0}
 """Width of a swatch in mm (choice: Letter is 18 mm narrower across)."""
-
-MARK_LENGTH: Final = 6
-"""Characters of the version mark (choice: short enough to read out)."""
-
-NAME_LENGTH: Final = 60
-"""Characters of the plan's name in a file name (choice: whole paths stay under 255 bytes in any script)."""
-
-_ORDER: Final[dict[Kind, int]] = {"week": 1, "session": 2, "summary": 3}
 
 
 def sheet_html(checked: Checked, kind: Kind, paper: Paper, printed: dt.date | None = None) -> str:
-    """A whole HTML file: every session sheet of a plan, its week overview, or the coach's summary.
+    """A whole HTML file with every sheet of one kind that a plan gives.
 
-    ``printed``: the date in the footer, none when left out. The same plan, kind, paper and date give the
+    ``printed``: the date in the footers, none when left out. The same plan, kind, paper and date give the
     same bytes.
 
-    Raises: ValueError when nothing of the plan could be read.
+    Raises: ValueError when nothing of the plan could be read; NothingToPrint when it gives no such sheet;
+    CannotRun when its logo can't be used.
     """
-    week, coverage = checked.week, checked.coverage
-    if week is None or coverage is None:
+    if checked.week is None:
         raise ValueError(f"{checked.file}: there is no plan to print")
-    mark = words.mark(version_mark(checked), printed)
-    short, long = SIZES[paper]
-    across, down = (long, short) if kind == "week" else (short, long)
-    view: dict[str, Any] = {"week": week, "words": words, "across": across, "down": down}
-    if kind == "session":
-        view |= {"sheets": session_sheets(week, mark, checked.table)}
-    elif kind == "summary":
-        view |= {"summary": summary_sheet(checked, mark)}
-    else:
-        sheet = week_sheet(checked, week, coverage, mark)
-        columns = max((len(row) for row in sheet.days), default=1)
-        view |= {"sheet": sheet, "columns": columns, "places": PICTURES, "swatch_width": SWATCH_WIDTHS[paper]}
-    return _environment().get_template(f"{kind}.html.j2").render(view)
+    sheets = all_sheets(checked)
+    return file_html(checked, sheets, kind, paper, Edition(version_mark(checked, sheets), printed))
 
 
-def sheet_name(checked: Checked, kind: Kind, paper: Paper) -> str:
-    """A file name that sorts in print order and is safe on every system: "autumn-block-2-session-a4.html".
+@in_its_style
+def file_html(checked: Checked, sheets: Sheets, kind: Kind, paper: Paper, edition: Edition) -> str:
+    """A whole HTML file with all ``sheets`` of one kind. Raises: NothingToPrint; CannotRun."""
+    return _page(checked, kind, paper, _some(sheets, kind), edition)
 
-    In a plan of several weeks the week stands before the kind: "autumn-block-week-03-2-session-a4.html".
 
-    Letters of any script stay; everything else becomes a hyphen, so no name can lead to another folder.
+@in_its_style
+def pages_html(
+    checked: Checked, sheets: Sheets, kind: Kind, paper: Paper, edition: Edition
+) -> list[tuple[str, str]]:
+    """A whole HTML file for each sheet of a kind, in print order: the file's name and what it holds.
+
+    Raises: NothingToPrint; CannotRun.
     """
-    week = checked.week
-    name = week.name if week else ""
-    plain = re.sub(r"[\W_]+", "-", name.lower()).strip("-")[:NAME_LENGTH].strip("-")
-    number = f"-week-{week.number:0{len(str(week.of))}}" if week and week.of > 1 else ""
-    return f"{plain or 'plan'}{number}-{_ORDER[kind]}-{kind}-{paper}.html"
+    every = _some(sheets, kind)
+    places = [f"{number:0{max(2, len(str(len(every))))}}" for number in range(1, len(every) + 1)]
+    return [
+        (page_name(checked, kind, paper, sheet, place), _page(checked, kind, paper, (sheet,), edition))
+        for place, sheet in zip(places, every, strict=True)
+    ]
 
 
-def version_mark(checked: Checked) -> str:
-    """The first characters of the SHA-256 of the plan's text: two prints of one text carry the same mark."""
-    text = checked.sources[checked.file].text
-    return hashlib.sha256(text.encode("utf-8", "surrogatepass")).hexdigest()[:MARK_LENGTH]
+def _some(sheets: Sheets, kind: Kind) -> tuple[Any, ...]:
+    """What stands on the sheets of a kind, which must be something."""
+    if not sheets[kind]:
+        raise NothingToPrint(KINDS[kind].nothing)
+    return sheets[kind]
+
+
+def _page(checked: Checked, kind: Kind, paper: Paper, sheets: tuple[Any, ...], edition: Edition) -> str:
+    form = KINDS[kind]
+    short, long = SIZES[paper]
+    across, down = (short, long) if form.upright else (long, short)
+    return (
+        _environment()
+        .get_template(f"{kind}.html.j2")
+        .render(
+            form=form,
+            week=checked.week,
+            own=letterhead(checked),
+            paper=paper,
+            sheets=sheets,
+            words=words,
+            across=across,
+            down=down,
+            swatch_width=SWATCH_WIDTHS[paper],
+            edition=edition,
+        )
+    )
 
 
 def css_text(text: str) -> Markup:
@@ -89,6 +98,12 @@ def css_text(text: str) -> Markup:
     """
     inside = "".join(char if char.isascii() and char.isalnum() else f"\\{ord(char):x} " for char in text)
     return Markup(f'"{inside}"')  # noqa: S704 - nothing but letters, digits and CSS escapes is left
+
+
+@pass_context
+def _marked(context: Context, text: str) -> Markup:
+    """Text as a CSS string, with the version where it belongs."""
+    return css_text(text.replace(words.MARK, context["edition"].words))
 
 
 def _drawing(svg: str) -> Markup:
@@ -106,10 +121,16 @@ def _environment() -> Environment:
         lstrip_blocks=True,
         keep_trailing_newline=True,
     )
-    environment.filters |= {"css_text": css_text, "together": words.together}
+    environment.filters |= {"css_text": _marked, "together": words.together}
     environment.globals |= {
         "fibre": lambda key, name: _drawing(fibre_svg(key, "60", name)),
+        "changed_since": changed_since,
+        "large_fibre": lambda key, name: _drawing(fibre_svg(key, "120", name, PLAIN)),
         "line_sign": lambda line: _drawing(line_sign_svg(line)),
+        "places": PICTURES,
+        "plain": card_words,
+        "board": board,
+        "days": DAYS,
         "swatch": lambda tone, width: _drawing(swatch_svg(tone, width)),
     }
     return environment

@@ -68,11 +68,12 @@ def _tempo(_lines: list[Line], texts: list[str]) -> Meaning | None:
 
 def _contains(sign: str, word: str, meaning: str) -> Callable[[list[Line], list[str]], Meaning | None]:
     """An entry for a word of the dose or of a load."""
+    pattern = re.compile(word)
 
     def explain(lines: list[Line], texts: list[str]) -> Meaning | None:
         loads = [f"{line.load.large} {line.load.small}" for line in lines]
         corners = [box.target for line in lines for box in line.boxes]
-        there = any(re.search(word, text) for text in (*texts, *loads, *corners))
+        there = any(pattern.search(text) for text in (*texts, *loads, *corners))
         return (sign, meaning) if there else None
 
     return explain

@@ -10,12 +10,14 @@ from setwright.checked import Checked
 from setwright.coverage import Coverage, PartCover, SessionCover, Work
 from setwright.findings import Finding, Level
 from setwright.library.table import Library, library
-from setwright.model.dates import session_date
 from setwright.model.plan import Group, Item, Session, Week
-from setwright.rules.matrix import LEFT_OUT_FIRST, MatrixRow
 from setwright.rules.matrix import Cell as Answer
-from setwright.sheets import words
+from setwright.rules.matrix import MatrixRow
+from setwright.sheets import overview_words, words
 from setwright.sheets.blocks import Writer, dose_text
+from setwright.sheets.brief import brief
+from setwright.sheets.figures import is_drawn
+from setwright.sheets.sessions import day_title
 from setwright.sheets.view import Cell, DayColumn, Entry, PartRow, Picture, Remark, WeekSheet
 
 DAYS_IN_A_ROW: Final = 3
@@ -54,8 +56,8 @@ def week_sheet(checked: Checked, week: Week, coverage: Coverage, mark: str) -> W
         note=week.note,
         days=tuple(columns[n : n + DAYS_IN_A_ROW] for n in range(0, len(columns), DAYS_IN_A_ROW)),
         matrix=tuple(_row(row, part, gaps) for row, part in rows),
-        counts=words.counts(str(coverage.pull), str(coverage.push), coverage.unscored),
-        remarks_title=words.remarks_title(len(gaps), len(checked.allowed)),
+        counts=overview_words.counts(str(coverage.pull), str(coverage.push), coverage.unscored),
+        remarks_title=overview_words.remarks_title(len(gaps), len(checked.allowed)),
         remarks=tuple(_remarks(gaps, checked)),
         pictures=tuple(_pictures(gaps, coverage, library())) if checked.matrix else (),
     )
@@ -79,8 +81,8 @@ def _day(covered: SessionCover, writer: Writer) -> DayColumn:
     limit = session.minutes
     longest = max(used, limit or 0) or 1
     return DayColumn(
-        title=_day_title(session, writer.week),
-        minutes=words.minutes(used, limit),
+        title=day_title(session, writer.week),
+        minutes=overview_words.minutes(used, limit),
         used=round(100 * used / longest, 1),
         limit=round(100 * limit / longest, 1) if limit else None,
         entries=tuple(_entries(session, writer)),
@@ -98,12 +100,6 @@ def _spread(day: DayColumn) -> Iterator[DayColumn]:
         columns[-1].append(entry)
     for number, entries in enumerate(columns):
         yield replace(day, entries=tuple(entries), continued=number > 0)
-
-
-def _day_title(session: Session, week: Week) -> str:
-    date = session_date(week, session)
-    day = session.day or (words.long_date(date) if date else None)
-    return ": ".join(part for part in (day, session.name) if part) or words.SESSION
 
 
 def _entries(session: Session, writer: Writer) -> Iterator[Entry]:
@@ -128,32 +124,23 @@ def _row(row: MatrixRow, cover: PartCover, gaps: list[Finding]) -> PartRow:
         short=_cell(row.short, gaps),
         across=_cell(row.across, gaps),
         heaviest=replace(
-            _cell(row.heaviest, gaps, _brief(cover.heaviest.name) if cover.heaviest else ""), tone=None
+            _cell(row.heaviest, gaps, brief(cover.heaviest.name, BRIEF) if cover.heaviest else ""), tone=None
         ),
     )
 
 
 def _cell(answer: Answer, gaps: list[Finding], text: str = "") -> Cell:
     """An answer in the words of paper; a gap carries the number of the remark that speaks of it."""
-    told = (text or answer.text).lower().replace(" deg", "°")
+    told = words.decimals((text or answer.text).lower().replace(" deg", "°"))
     gap = answer.finding in gaps if answer.finding else False
     number = f" ({gaps.index(answer.finding) + 1})" if gap and answer.finding else ""
     return Cell(f"{told}{number}", _TONES.get(answer.tone), gap)
 
 
 def _names(works: tuple[Work, ...]) -> str:
-    names = list(dict.fromkeys(_brief(work.name) for work in works))
+    names = list(dict.fromkeys(brief(work.name, BRIEF) for work in works))
     more = len(names) - NAMES_IN_A_CELL
     return ", ".join(names[:NAMES_IN_A_CELL]) + (f" and {more} more" if more > 0 else "")
-
-
-def _brief(name: str) -> str:
-    """A movement's name without the words it can do without, as far as it has to be shorter."""
-    told = name.split()
-    for word in LEFT_OUT_FIRST:
-        if len(" ".join(told)) > BRIEF and len(told) > 1 and word in told:
-            told.remove(word)
-    return " ".join(told)
 
 
 def _remarks(gaps: list[Finding], checked: Checked) -> Iterator[Remark]:
@@ -162,7 +149,7 @@ def _remarks(gaps: list[Finding], checked: Checked) -> Iterator[Remark]:
             f"{number}. {words.sentence(finding.message)}", words.sentence(words.typeset(finding.change))
         )
     for silenced in checked.allowed:
-        yield Remark(words.sentence(silenced.finding.message), words.accepted(silenced.reason))
+        yield Remark(words.sentence(silenced.finding.message), overview_words.accepted(silenced.reason))
 
 
 def _pictures(gaps: list[Finding], coverage: Coverage, table: Library) -> Iterator[Picture]:
@@ -174,14 +161,12 @@ def _pictures(gaps: list[Finding], coverage: Coverage, table: Library) -> Iterat
     lifts = [part.heaviest for part in coverage.parts if part.heaviest]
     crossing = [work for work in coverage.works if work.crossing]
     shown = dict.fromkeys(
-        str(work.movement["key"])
-        for work in (*lifts, *crossing)
-        if work.movement["scored"] and not work.movement.get("own")
+        str(work.movement["key"]) for work in (*lifts, *crossing) if is_drawn(work.movement)
     )
     for key in list(shown)[: PICTURES - len(proposed)]:
         yield Picture(key, str(table.movement(key)["name"]))
     for key in proposed:
-        yield Picture(key, words.proposed(str(table.movement(key)["name"])))
+        yield Picture(key, overview_words.proposed(str(table.movement(key)["name"])))
 
 
 def _proposed(finding: Finding, table: Library) -> str | None:

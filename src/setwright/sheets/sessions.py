@@ -8,13 +8,13 @@ from setwright.model import theirs
 from setwright.model.dates import session_date
 from setwright.model.people import Athlete
 from setwright.model.plan import Session, Week
-from setwright.model.theirs import names_of
 from setwright.reading.dose import Dose
 from setwright.reading.say import dose_short
 from setwright.sheets import words
-from setwright.sheets.blocks import Copy, Writer, blocks
+from setwright.sheets.blocks import Copy, Writer, blocks, copy_for
 from setwright.sheets.cutting import short_of_time
 from setwright.sheets.key import key
+from setwright.sheets.people import full_names, who_trains
 from setwright.sheets.view import SessionSheet
 
 
@@ -29,37 +29,50 @@ def session_sheets(week: Week, mark: str, table: Library | None = None) -> tuple
     return tuple(sheet for session in week.sessions for sheet in _of_session(session, writer, mark))
 
 
+def session_day(week: Week, session: Session) -> str | None:
+    """The date of a session in words, or else its day; None when neither is written."""
+    date = session_date(week, session)
+    return words.long_date(date) if date else session.day
+
+
 def session_title(week: Week, session: Session) -> str:
     """What stands largest after the name: the session's name, else its day, else the plan's name and week."""
     return session.name or session.day or week.title
 
 
-def _athletes(week: Week) -> tuple[Athlete | None, ...]:
-    squad = week.squad.athletes if week.squad else ()
-    training = tuple(athlete for athlete in squad if athlete.participation != "out")
-    return training or (None,)
+def day_title(session: Session, week: Week) -> str:
+    """What a session is called before the whole room: its day or else its date, and its name."""
+    day = session.day or session_day(week, session)
+    return ": ".join(part for part in (day, session.name) if part) or words.SESSION
+
+
+def room_title(session: Session, week: Week) -> str:
+    """The same for paper that hangs alone: where neither is written, the plan's name and week."""
+    told = day_title(session, week)
+    return week.title if told == words.SESSION else told
 
 
 def _of_session(session: Session, writer: Writer, mark: str) -> Iterator[SessionSheet]:
     """A sheet for everyone in one session; those for whom it is the same share one draft."""
     named = theirs.named((*session.warm_up, *session.work))
     drafts: dict[tuple[frozenset[str] | None, Athlete | None], SessionSheet | None] = {}
-    for athlete in _athletes(writer.week):
-        known = _known_as(writer.week, athlete)
-        own = known and known & named
-        lifter = athlete if athlete and (athlete.maxes or athlete.body_mass) else None
-        if (own, lifter) not in drafts:
-            drafts[own, lifter] = _draft(Copy(session, own, writer, lifter), mark)
-        draft = drafts[own, lifter]
+    athletes = who_trains(writer.week)
+    names = full_names([athlete.name for athlete in athletes if athlete]) or (None,)
+    for athlete, name in zip(athletes, names, strict=True):
+        copy = copy_for(athlete, session, writer)
+        own = copy.athlete and copy.athlete & named
+        if (own, copy.lifter) not in drafts:
+            drafts[own, copy.lifter] = _draft(replace(copy, athlete=own), mark)
+        draft = drafts[own, copy.lifter]
         if draft is not None:
-            yield _handed_to(athlete, draft) if athlete else draft
+            yield _handed_to(athlete, name, draft) if athlete else draft
 
 
-def _handed_to(athlete: Athlete, draft: SessionSheet) -> SessionSheet:
+def _handed_to(athlete: Athlete, name: str | None, draft: SessionSheet) -> SessionSheet:
     """A draft with a name, and with how far that person takes part on the last line of its head."""
     *when, last = draft.when or ("",)
     status = words.joined((last or None, words.status(athlete.participation)))
-    return replace(draft, athlete=athlete.name, when=(*when, status))
+    return replace(draft, athlete=name, when=(*when, status))
 
 
 def _draft(copy: Copy, mark: str) -> SessionSheet | None:
@@ -71,28 +84,23 @@ def _draft(copy: Copy, mark: str) -> SessionSheet | None:
         return None
     return SessionSheet(
         athlete=None,
+        day=session.day,
         title=session_title(week, session),
         when=tuple(_when(week, session)),
         footer=words.footer(week, mark, session.day),
-        warm_up=_warm_up(session, athlete, writer),
+        warm_up=warm_up_words(session, athlete, writer),
         blocks=work,
-        after=tuple(_after(session)),
+        after=tuple(after_words(session)),
         rules=tuple(_rules(session, athlete, week)),
         key=key(work),
     )
 
 
-def _known_as(week: Week, athlete: Athlete | None) -> frozenset[str] | None:
-    """An athlete's name and the groups they are in; None for a sheet that is for everybody."""
-    return None if athlete is None else names_of(week, athlete)
-
-
 def _when(week: Week, session: Session) -> Iterator[str]:
     """Up to three lines: day and time; place and minutes; the plan."""
-    day = session_date(week, session)
     start = f", {session.start}" if session.start else ""
-    unnamed = session_title(week, session) == session.day
-    date = words.long_date(day) if day else ("" if unnamed else session.day or "")
+    day = session_day(week, session)
+    date = "" if day == session_title(week, session) else day or ""
     if date or start:
         yield f"{date}{start}".removeprefix(", ")
     minutes = f"{words.number(session.minutes)} minutes" if session.minutes else None
@@ -105,7 +113,8 @@ def _when(week: Week, session: Session) -> Iterator[str]:
         yield words.days_to_match(session.days_to_match)
 
 
-def _warm_up(session: Session, athlete: frozenset[str] | None, writer: Writer) -> tuple[str, str] | None:
+def warm_up_words(session: Session, athlete: frozenset[str] | None, writer: Writer) -> tuple[str, str] | None:
+    """The warm-up of a session: its bold start and its lines; None when there is none."""
     lines = [
         f"{writer.name(line)} {words.typeset(_dose(line.dose))}".strip()
         for item in session.warm_up
@@ -122,7 +131,7 @@ def _dose(dose: Dose | None) -> str:
     return dose_short(dose) if dose else ""
 
 
-def _after(session: Session) -> Iterator[tuple[str, str]]:
+def after_words(session: Session) -> Iterator[tuple[str, str]]:
     """What comes below the work of the session: cool-down and note."""
     if session.cool_down:
         yield words.COOL_DOWN, ", ".join(session.cool_down)

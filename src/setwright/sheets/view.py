@@ -64,9 +64,13 @@ class Block:
 
 @dataclass(frozen=True, slots=True)
 class SessionSheet:
-    """One session for one athlete, or for whoever writes a name on it (``athlete`` None)."""
+    """One session for one athlete, or for whoever writes a name on it (``athlete`` None).
+
+    ``day`` sorts and names it: the day of the week, where the plan says one.
+    """
 
     athlete: str | None
+    day: str | None
     title: str
     when: tuple[str, ...]
     footer: str
@@ -169,3 +173,8 @@ class WeekSheet:
     remarks_title: str
     remarks: tuple[Remark, ...]
     pictures: tuple[Picture, ...]
+
+    @property
+    def columns(self) -> int:
+        """Day columns of the widest row."""
+        return max((len(row) for row in self.days), default=1)

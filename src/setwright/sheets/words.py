@@ -9,9 +9,15 @@ from typing import Final
 
 from setwright.model.plan import DAYS, Week
 from setwright.reading.dose import Amount, Rest, Span, Tempo
+from setwright.sheets.style import IN_FORCE
 
 COLUMNS: Final = ("number", "do", "load", "write reps done, one box a set", "changed to")
+MARK: Final = "\ufdd0"
+"""Stands in footers where the version belongs, which is known only when every sheet is (no character)."""
+
+CHANGED_BOX: Final = "box for what it was changed to"
 NAME: Final = "Name"
+PAGE: Final = ("page ", " of ")
 FOR_THE_COACH: Final = "For the coach: not for the wall"
 IN_HALF_A_MINUTE: Final = "in half a minute"
 NEXT_TIME: Final = "Next time:"
@@ -58,6 +64,7 @@ _RANGE: Final = re.compile(r"(?<![\d.:-])(\d+(?:[.:]\d+)?)-(\d+(?:[.:]\d+)?)(?![
 _TIMES: Final = re.compile(r"(?<=\d) x (?=\d)| x (?=max)")
 
 _ANOTHER: Final = re.compile(r"[\d–+.]+(?: [sm])?")
+_POINT: Final = re.compile(r"(?<=\d)\.(?=\d)")
 _UNIT: Final = re.compile(r"(?<=\d) (?=(?:s|m|kg|lb|min|cm|left|%)\b|%)")
 
 
@@ -67,7 +74,7 @@ def typeset(text: str) -> str:
     >>> typeset("3 x 8-10, 2 left, tempo 3-1-1-0")
     '3 × 8–10, 2 left, tempo 3-1-1-0'
     """
-    return _TIMES.sub(" × ", _RANGE.sub(r"\1–\2", text))
+    return decimals(_TIMES.sub(" × ", _RANGE.sub(r"\1–\2", text)))
 
 
 def sets_only(dose: str) -> str:
@@ -91,7 +98,12 @@ def together(text: str) -> str:
 
 def number(value: float) -> str:
     """A number without needless decimals: 60, 62.5."""
-    return f"{round(value, 2):g}"
+    return decimals(f"{round(value, 2):g}")
+
+
+def decimals(text: str) -> str:
+    """Text with the decimal sign of the sheets that are being made."""
+    return _POINT.sub(",", text) if IN_FORCE.get().decimals == "comma" else text
 
 
 def clock(seconds: float) -> str:
@@ -113,7 +125,23 @@ def long_date(day: dt.date) -> str:
 
 def short_date(day: dt.date) -> str:
     """A date in words without the day of the week: "15 November 2027"."""
-    return f"{day.day} {MONTHS[day.month - 1]} {day.year}"
+    return _date(day, MONTHS[day.month - 1])
+
+
+def brief_date(day: dt.date) -> str:
+    """A date as short as it can be without doubt: "15 Nov 2027"."""
+    return _date(day, MONTHS[day.month - 1][:3])
+
+
+def _date(day: dt.date, month: str) -> str:
+    """A date in the order of the sheets that are being made; in numbers it is that of ISO 8601."""
+    match IN_FORCE.get().dates:
+        case "numbers":
+            return day.isoformat()
+        case "month first":
+            return f"{month} {day.day}, {day.year}"
+        case _:
+            return f"{day.day} {month} {day.year}"
 
 
 def span(value: Span) -> str:
@@ -162,6 +190,11 @@ def tempo(value: Tempo) -> str:
     return ", ".join(phrases)
 
 
+def boxes(count: int) -> str:
+    """What a row of boxes is, for who can't see them."""
+    return "1 box to write in" if count == 1 else f"{count} boxes to write in"
+
+
 def days_to_match(days: int) -> str:
     """How far the next match is."""
     return {0: "match day", 1: "1 day to the match"}.get(days, f"{days} days to the match")
@@ -189,40 +222,15 @@ def joined(parts: Iterable[str | None]) -> str:
 
 
 def footer(week: Week, mark: str, day: str | None = None) -> str:
-    """The left foot of a page: squad, plan, day, version and print date; long names are cut."""
+    """The left foot of a page: squad, plan, day, version and print date; long names are cut.
+
+    The coach's own footer is a second line.
+    """
     squad = week.squad.name if week.squad else None
     number = f"week {week.number}" if week.of > 1 else None
-    return joined((squad and short(squad), short(week.name), number, day and day[:DAY_LETTERS], mark))
-
-
-def minutes(used: float, limit: float | None) -> str:
-    """Minutes a session takes, of those it has."""
-    return f"{used:.0f} of {number(limit)} min" if limit else f"about {used:.0f} min"
-
-
-def counts(pull: str, push: str, unscored: int) -> str:
-    """The line under the matrix."""
-    rest = f"; {unscored} {'move' if unscored == 1 else 'moves'} counted, not scored" if unscored else ""
-    return f"Pull {pull} sets, push {push} sets{rest}."
-
-
-def remarks_title(gaps: int, accepted: int) -> str:
-    """The heading over the gaps: "One gap, one accepted", "No gaps"."""
-    told = f"{_COUNTS.get(gaps, str(gaps)).capitalize()} {'gap' if gaps == 1 else 'gaps'}"
-    return f"{told}, {_COUNTS.get(accepted, str(accepted))} accepted" if accepted else told
-
-
-def accepted(reason: str) -> str:
-    """A gap that the coach leaves on purpose."""
-    return f"Accepted: “{reason}”."
-
-
-def proposed(name: str) -> str:
-    """The words under the picture of a proposed move."""
-    return f"add: {name}"
-
-
-_COUNTS: Final = {0: "no", 1: "one", 2: "two", 3: "three", 4: "four", 5: "five", 6: "six"}
+    first = joined((squad and short(squad), short(week.name), number, day and day[:DAY_LETTERS], mark))
+    own = week.squad.paper.footer if week.squad else None
+    return f"{first}\n{own}" if own else first
 
 
 def status(participation: str) -> str:
@@ -230,13 +238,9 @@ def status(participation: str) -> str:
     return f"status: {participation}"
 
 
-def mark(version: str, printed: dt.date | None) -> str:
-    """The end of a footer: which text this is a print of, and when it was printed."""
-    return (
-        f"version {version}, printed {printed.day} {MONTHS[printed.month - 1][:3]} {printed.year}"
-        if printed
-        else f"version {version}"
-    )
+def mark(version: str, day: dt.date | None) -> str:
+    """The end of a footer: which version this is, and the day it was first printed."""
+    return f"version {version}" + (f" of {brief_date(day)}" if day else "")
 
 
 def letter(place: int) -> str:

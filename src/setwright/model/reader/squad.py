@@ -6,6 +6,7 @@ from setwright.model.people import Athlete, Limit, LimitAngle, Squad
 from setwright.model.reader.beside import Files
 from setwright.model.reader.keys import Key, Table, pairs_of, raw, read_keys
 from setwright.model.reader.maxes import read_maxes
+from setwright.model.reader.stationery import read_stationery
 from setwright.places import Place
 from setwright.reading import fields, measures
 from setwright.reading import key_rules as rules
@@ -153,6 +154,7 @@ KEYS: Final[Table] = {
     "pick in a range": Key("pick_in_a_range", fields.one_of("pick in a range", ("low", "middle", "high"))),
     "athletes": Key("athletes", raw),
     "groups": Key("groups", _groups),
+    "paper": Key("paper", read_stationery),
     "note": Key("note", fields.text),
     "private note": Key("private_note", fields.text),
 }

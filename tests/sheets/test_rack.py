@@ -1,0 +1,125 @@
+"""Rack cards from whole plans."""
+
+from collections.abc import Callable
+
+from setwright.library.table import library
+from setwright.sheets import sheet_html
+from setwright.sheets.rack import RackCard, rack_cards
+from setwright.sheets.view import LoadWords
+from tests.pages.plans import CLUB, LONG, NO_CHEST, check, example
+
+
+def cards(text: str) -> tuple[RackCard, ...]:
+    checked = check(text)
+    assert checked.week is not None
+    return rack_cards(checked.week, "version abc", checked.table or library())
+
+
+def large(card: RackCard) -> list[list[str]]:
+    return [[load.large for load in row.loads] for row in card.rows]
+
+
+def test_people_of_like_loads_share_a_rack_the_lightest_left() -> None:
+    one, other, _ = cards(CLUB)
+    assert (one.title, one.names) == ("Rack 1: flat barbell bench press", ("Wren", "Isla R.", "Isla M."))
+    assert (other.title, other.names) == ("Rack 2: flat barbell bench press", ("Tam", "Struan"))
+    assert large(one)[-1] == ["45", "47.5", "52.5"]
+    assert [row.work for row in one.rows] == [False, False, False, True]
+    assert one.rows[-1].what == ("4 × 6", "2 left")
+    assert one.rows[1].what == ("warm-up", "5 reps")
+    assert "Loads in kg with the bar. Lightest first." in one.notes
+
+
+def test_a_card_says_when_which_rest_and_what_is_beside_it() -> None:
+    one, *_, squat = cards(CLUB)
+    assert one.facts == ("Monday 15 November 2027", "1a · 18:38 to 18:55")
+    assert one.notes[:2] == (
+        "Pair: 1a, then 1b straight after; rest 2:30 after both.",
+        "Elbows under the bar.",
+    )
+    assert squat.notes[0] == "Rest 3:00."
+    assert one.footer == "Old hall club · Club evening · Mon · version abc"
+
+
+def test_only_those_who_lift_it_are_on_it() -> None:
+    *_, squat = cards(CLUB)
+    assert squat.names == ("Isla R.", "Struan", "Wren")
+    assert squat.rows[0].loads[0] == LoadWords(blank="kg")
+    assert "Lightest first" not in " ".join(squat.notes)
+
+
+def test_the_next_in_line_spots_and_the_last_is_spotted_by_the_one_before() -> None:
+    one, other, _ = cards(CLUB)
+    assert one.spots == ("Isla R.", "Isla M.", "Isla R.")
+    assert other.spots == ("Struan", "Tam")
+
+
+def test_without_spotters_the_bars_are_set_and_unknown_ones_are_written_in() -> None:
+    none = cards(CLUB.replace("spotter: yes", "spotter: none"))[0]
+    assert none.spots is None
+    assert "Nobody spots: set the safety bars." in none.notes
+    unknown = cards(CLUB.replace("  spotter: yes\n", ""))[0]
+    assert unknown.spots == ("", "", "")
+
+
+def test_who_is_alone_at_a_bar_has_nobody_named_to_spot() -> None:
+    only_one = cards(CLUB.replace("for: [red]", "for: [Wren Tolquhoun]"))[-1]
+    assert (only_one.names, only_one.spots) == (("Wren",), ("",))
+
+
+def test_more_people_than_racks_take_turns() -> None:
+    one, other, *_ = cards(CLUB.replace("racks: 2", "racks: 1"))
+    assert [one.title[:6], other.title[:6]] == ["Rack 1", "Rack 1"]
+    assert one.facts[1].endswith("· turn 1 of 2")
+    assert other.facts[1].endswith("· turn 2 of 2")
+
+
+def test_five_people_are_shared_out_evenly_where_no_gym_is_written() -> None:
+    without_gym = CLUB[: CLUB.index("gym:\n")] + CLUB[CLUB.index("sessions:\n") :]
+    one, other, squat = cards(without_gym)
+    assert [len(one.names), len(other.names)] == [3, 2]
+    assert (one.title, squat.title) == ("flat barbell bench press", "barbell back squat")
+
+
+def test_without_a_squad_there_are_four_columns_to_write_names_on() -> None:
+    bench, pull, squat = cards(LONG)
+    assert bench.names == (None, None, None, None)
+    assert bench.spots == ("", "", "", "")
+    assert (pull.title, squat.title) == ("bench pull", "barbell back squat")
+    assert "Name" not in sheet_html(check(LONG), "rack", "a4").split("</head>")[1]
+    assert large(squat)[-1][0] == "80, 90, 100"
+
+
+def test_somebody_who_does_another_movement_is_on_no_card() -> None:
+    plan = CLUB.replace(
+        "            note: elbows",
+        "            instead:\n              Tam Rae: push-up\n            note: elbows",
+    )
+    plan = plan.replace("              Tam Rae: 75 kg\n", "")
+    assert [name for card in cards(plan)[:2] for name in card.names] == [
+        "Wren",
+        "Isla R.",
+        "Isla M.",
+        "Struan",
+    ]
+
+
+def test_what_is_done_at_home_or_without_a_bar_has_no_card() -> None:
+    assert cards(NO_CHEST) == ()
+    assert cards(LONG.replace("place: old hall", "place: at home")) == ()
+
+
+def test_the_example_has_a_card_for_each_lift_and_turn() -> None:
+    checked = example("week-good.yaml")
+    assert checked.week is not None
+    told = rack_cards(checked.week, "", checked.table or library())
+    assert [card.title for card in told[::2]] == [
+        "Rack 1: flat barbell bench press", "bench pull",
+        "Rack 1: incline 30 barbell bench press", "Romanian deadlift",
+    ]  # fmt: skip
+    assert told[2].facts == ("Monday 15 November 2027", "2 · 24 to 33 min")
+    assert told[0].facts == ("Monday 15 November 2027", "1a · 8 to 24 min · turn 1 of 2")
+
+
+def test_cards_are_those_that_were_looked_at(golden: Callable[[str, str], None]) -> None:
+    golden("rack-club-a4.html", sheet_html(check(CLUB), "rack", "a4"))
