@@ -354,6 +354,45 @@ def _progress(text: str) -> None:
     typer.echo(f"\r\033[K{text}\r", nl=False, err=True)
 
 
+@app.command(epilog="Example:  setwright swap week-3.yaml")
+def swap(
+    file: PlanFile,
+    athlete: Annotated[
+        str | None,
+        typer.Option("--for", metavar="NAME", help="What one athlete does instead, inside their limits."),
+    ] = None,
+    week: Week = None,
+) -> None:
+    """Propose the smallest set of changes that closes the open gaps; prints the lines to type, edits nothing.
+
+    Of a plan of several weeks the first with an open gap is taken, unless --week names one.
+
+    Exit status: 0 nothing stays open, 1 something does, 2 could not run.
+    """
+    from functools import partial
+
+    from setwright.files import read_beside
+    from setwright.report.swap import swap_text
+    from setwright.report.swap_for import swap_for_text
+    from setwright.swapping.instead import propose_for
+    from setwright.swapping.proposal import NotToSwap, open_week, propose
+
+    checked = _checked(file, only_plans=True)
+    first = open_week(checked, against_one=athlete is not None)
+    number = first if week is None else _week_of(len(checked.weeks), week, file)
+    try:
+        if athlete is not None:
+            one = propose_for(checked, athlete, number)
+            text, left = swap_for_text(one), any(line.movement is None for line in one.lines)
+        else:
+            proposal = propose(checked, partial(read_beside, file), number)
+            text, left = swap_text(proposal), bool(proposal.found.left)
+    except NotToSwap as stop:
+        _stop(str(stop))
+    typer.echo(text, nl=False)
+    raise typer.Exit(int(left))
+
+
 @app.command(epilog="Example:  setwright explain heavy-line-not-finished")
 def explain(
     rule: Annotated[

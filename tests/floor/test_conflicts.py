@@ -47,7 +47,9 @@ def test_a_pair_that_keeps_two_stations_apart_which_another_block_needs() -> Non
 def test_too_few_of_a_station_for_one_block() -> None:
     (one,) = found("level cable crossover: 3 x 12 at 1 RIR", kind="stations", gym=RACKS.format(1) + TOWER)
     assert one.text == "level cable crossover wants 2 cables, and the room has 1"
-    assert not found("level cable crossover: 3 x 12 at 1 RIR", kind="stations")
+    (none,) = found("level cable crossover: 3 x 12 at 1 RIR", kind="stations")
+    assert none.text == "level cable crossover wants 2 cables, and the room has none"
+    assert not found(SQUAT.format("60 s"), kind="stations")
 
 
 @pytest.mark.parametrize(
@@ -88,6 +90,8 @@ def test_a_long_wait_is_said_with_what_to_do_meanwhile() -> None:
     (one,) = found(SQUAT.format("2:00"), kind="wait")
     assert one.text == "group B waits 9 min before back squat"
     assert not found(SQUAT.format("2:00"), kind="wait", gym=RACKS.format(2))
+    (both,) = found(SQUAT.format("2:00"), kind="wait", top="people: 12\n")
+    assert both.text == "groups B and C wait up to 18 min before back squat"
 
 
 def iron(text: str) -> list[str]:

@@ -117,7 +117,9 @@ def test_who_is_absent_is_not_there_and_what_is_out_of_order_is_not_used() -> No
     assert [one.name for group in found.floor.groups for one in group] == ["Bo", "Di"]
     assert found.floor.there == {"rack": 1, "bar": 2, "dip bars": 1}
     assert found.cut is None
-    assert asked(without=("rack", "rack-2", "rack")).floor.there["rack"] == 0
+    none = asked(without=("rack", "rack-2", "rack"))
+    assert none.floor.there["rack"] == 0
+    assert none.conflicts[0].text == "back squat wants 1 rack, and the room has none"
 
 
 def test_fewer_minutes_are_kept_and_more_than_enough_cut_nothing() -> None:
@@ -136,6 +138,7 @@ def test_fewer_minutes_are_kept_and_more_than_enough_cut_nothing() -> None:
         ({"absent": ("Zzz",)}, "write `--absent Ada`, `--absent Bo` or `--absent Cy`"),
         ({"absent": ("Ada", "Bo", "Di")}, "nobody of the squad is there"),
         ({"without": ("reck-1",)}, 'the gym file has no reck; write `--without "rack"`'),
+        ({"without": ("rack-3",)}, "the gym file has 2 x rack, no rack-3; write `--without rack`"),
         ({"without": ("sled",)}, 'write `--without "rack"`, `--without "bar"` or `--without "cable"`'),
     ],
 )
@@ -149,5 +152,8 @@ def test_a_plan_without_squad_people_or_gym_says_what_to_write() -> None:
     for change, said in (({"absent": ("Ada",)}, "names no squad"), ({"without": ("rack",)}, "names no gym")):
         with pytest.raises(NotHere, match=said):
             asked(bare, **change)
+    empty = plan(PUSH, top="people: 4\n", gym="  spotter: yes\n")
+    with pytest.raises(NotHere, match="the gym file has no rack; write nothing that it does not list"):
+        asked(empty, without=("rack",))
     with pytest.raises(NotHere, match="write `people: 8`"):
         asked(plan(PUSH, top=""))

@@ -7,7 +7,7 @@ from typing import Final, Literal, NamedTuple
 from setwright.coverage.cut import KEEP
 from setwright.floor.blocks import Block
 from setwright.floor.kit import is_fixed, pool_words
-from setwright.floor.room import Floor, letter
+from setwright.floor.room import Floor, Stay, letter
 from setwright.floor.schedule import LONG_WAIT_S
 from setwright.floor.shared import wanted_twice
 from setwright.model.plan import Group, Item
@@ -50,11 +50,11 @@ def _too_few(floor: Floor, block: Block) -> Iterator[Conflict]:
         return
     for pool, held in block.holds.items():
         there = floor.there.get(pool, math.inf)
-        if held > there > 0:  # nothing at all: rule nobody-can-use
+        if held > there:
             when = " at the same moment" if block.at_once else ""
             yield Conflict(
                 "stations",
-                f"{block.name} wants {pool_words(held, pool)}{when}, and the room has {there:g}",
+                f"{block.name} wants {pool_words(held, pool)}{when}, and the room has {int(there) or 'none'}",
                 "give one of the moves another load or another piece of kit, or make two blocks of it",
                 block.entry,
             )
@@ -141,15 +141,20 @@ def _late(floor: Floor) -> Iterator[Conflict]:
 
 
 def _waits(floor: Floor) -> Iterator[Conflict]:
+    """One for each block before which some group waits long."""
+    waits: dict[int, list[tuple[float, Stay]]] = {}
     for group in range(len(floor.groups)):
         end = 0.0
         for stay in floor.of_group(group):
             if stay.start_s - end > LONG_WAIT_S:
-                yield Conflict(
-                    "wait",
-                    f"group {letter(group)} waits {(stay.start_s - end) / MINUTE:.0f} min before "
-                    f"{stay.block.name}",
-                    "let them do their warm-up sets for it, or trunk work on the floor",
-                    stay.block.entry,
-                )
+                waits.setdefault(stay.block.number, []).append((stay.start_s - end, stay))
             end = stay.end_s
+    for _, found in sorted(waits.items()):
+        groups, block = [letter(stay.group) for _, stay in found], found[0][1].block
+        who = f"group {groups[0]} waits" if len(groups) == 1 else f"groups {listed(groups)} wait up to"
+        yield Conflict(
+            "wait",
+            f"{who} {max(wait for wait, _ in found) / MINUTE:.0f} min before {block.name}",
+            "let them do their warm-up sets for it, or trunk work on the floor",
+            block.entry,
+        )

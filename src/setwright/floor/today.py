@@ -1,17 +1,20 @@
 """A session on the day: with fewer minutes, fewer people, less kit."""
 
 from collections import Counter
-from typing import NamedTuple
+from collections.abc import Iterator, Mapping
+from math import inf
+from typing import Final, NamedTuple
 
 from setwright.floor.conflicts import Conflict, conflicts
 from setwright.floor.cut import Cut, cut
+from setwright.floor.kit import there
 from setwright.floor.room import Floor, NobodyKnown, floor, room
 from setwright.library.table import Library
 from setwright.model.plan import Session, Week
 from setwright.model.room import Gym
 from setwright.reading.nearest import choice, nearest
 
-NEAREST = 3
+NEAREST: Final = 3
 """Most names that are proposed for one that is not known (choice)."""
 
 
@@ -73,25 +76,37 @@ def _athlete(typed: str, week: Week) -> str:
     )
 
 
-def _kit(typed: str, week: Week) -> dict[str, int]:
+def _kit(typed: str, week: Week) -> Mapping[str, int]:
     """What is out of order, by pool: one thing, whatever its number after a hyphen."""
     if week.gym is None:
         raise NotHere(f"the plan names no gym, so {typed} can't be out of order; write `gym: gym.yaml` in it")
     name, hyphen, number = typed.rpartition("-")
-    name = name if hyphen and number.isdigit() else typed
-    known = _of_the_gym(week.gym)
-    found = next((pools for word, pools in known.items() if word.casefold() == name.casefold()), None)
+    name, which = (name, int(number)) if hyphen and number.isdecimal() else (typed, 1)
+    known = {kit.name.casefold(): kit for kit in _of_the_gym(week.gym)}
+    found = known.get(name.casefold())
     if found is None:
-        near = nearest(name, known, NEAREST) or list(known)[:NEAREST]
-        words = choice([f'`--without "{one}"`' for one in near])
+        names = [kit.name for kit in known.values()]
+        near = nearest(name, names, NEAREST) or names[:NEAREST]
+        words = choice([f'`--without "{one}"`' for one in near]) if near else "nothing that it does not list"
         raise NotHere(f"the gym file has no {name}; write {words}")
-    return found
+    if which > found.number:
+        raise NotHere(f"the gym file has {found.number} x {found.name}, no {typed}; write `--without {name}`")
+    return found.takes
 
 
-def _of_the_gym(gym: Gym) -> dict[str, dict[str, int]]:
-    """What can be out of order, by the word that a coach types, with what each one takes from the pools."""
-    there = {"rack": gym.racks, "bench": gym.benches, "bar": len(gym.straight_bars)}
-    known = {word: {word: 1} for word, number in there.items() if number}
-    known |= {"cable": {"stack": 1}} if gym.cables else {}
-    known |= {cable.name: {"stack": 2 if cable.is_pair else 1} for cable in gym.cables}
-    return known | {station: {station: 1} for station in gym.stations}
+class _Kit(NamedTuple):
+    """What can be out of order: what a coach types, how many there are, what each takes from the pools."""
+
+    name: str
+    number: int
+    takes: Mapping[str, int]
+
+
+def _of_the_gym(gym: Gym) -> Iterator[_Kit]:
+    counted = {pool: there(pool, gym) for pool in ("rack", "bench", "bar")}
+    yield from (_Kit(pool, int(number), {pool: 1}) for pool, number in counted.items() if 0 < number < inf)
+    if gym.cables:
+        yield _Kit("cable", int(there("stack", gym)), {"stack": 1})
+    for cable in gym.cables:
+        yield _Kit(cable.name, cable.number, {"stack": 2 if cable.is_pair else 1})
+    yield from (_Kit(name, number, {name: 1}) for name, number in gym.stations.items())

@@ -6,8 +6,10 @@ from typing import Final, NamedTuple
 
 from setwright.coverage import Movement
 from setwright.findings import Level, Seen
+from setwright.library.table import Library
 from setwright.loads.lines import Line
 from setwright.model.people import Athlete, Limit
+from setwright.model.plan import Week
 from setwright.rules.aims import training
 from setwright.rules.cures import instead_for
 from setwright.rules.doing import Task, tasks
@@ -76,19 +78,22 @@ class Met(NamedTuple):
 def find(case: Case) -> Iterator[Fault]:
     """One fault a limit and answer, with every line it touches."""
     for athlete in training(case.coverage.week):
-        met = sorted(_met(case, athlete), key=lambda one: (one.limit.place.line, one.held.answer))
-        for _, lines in groupby(met, key=lambda one: (one.limit, one.held.answer)):
-            yield _fault(case, tuple(lines))
+        lines = sorted(
+            met(case.coverage.week, case.means.table, athlete),
+            key=lambda one: (one.limit.place.line, one.held.answer),
+        )
+        for _, some in groupby(lines, key=lambda one: (one.limit, one.held.answer)):
+            yield _fault(case, tuple(some))
 
 
-def _met(case: Case, athlete: Athlete) -> Iterator[Met]:
-    week = case.coverage.week
+def met(week: Week, table: Library, athlete: Athlete) -> Iterator[Met]:
+    """Every line of an athlete that is not well inside a limit of theirs, once a limit."""
     for task in tasks(week, athlete):
         if task.item.key is None:
             continue
-        movement = case.means.table.movement(task.item.key)
+        movement = table.movement(task.item.key)
         for limit in athlete.limits:
-            held = _held(limit, task, movement, athlete, case)
+            held = _held(limit, task, athlete, week, table)
             if held.answer == "inside" or not touches(limit, task.item, movement, athlete):
                 continue
             if has_ended(limit, week, task.session):
@@ -96,19 +101,20 @@ def _met(case: Case, athlete: Athlete) -> Iterator[Met]:
             yield Met(athlete, limit, task, movement, held)
 
 
-def _held(limit: Limit, task: Task, movement: Movement, athlete: Athlete, case: Case) -> Held:
+def _held(limit: Limit, task: Task, athlete: Athlete, week: Week, table: Library) -> Held:
+    movement = table.movement(str(task.item.key))
     if limit.load_at_most is None:
         return hold(limit, movement, tolerance_deg=TOLERANCE.value)
     from setwright.rules.load_limits import hold_load  # noqa: PLC0415 - only a limit on the load needs it
 
     line = Line(0, task.session, task.item, task.group, movement, (athlete,))
-    return hold_load(limit, line, case.coverage.week, case.means.table)
+    return hold_load(limit, line, week, table)
 
 
-def _fault(case: Case, met: tuple[Met, ...]) -> Fault:
-    first = min(met, key=lambda one: one.task.item.place.line)
+def _fault(case: Case, lines: tuple[Met, ...]) -> Fault:
+    first = min(lines, key=lambda one: one.task.item.place.line)
     athlete, limit, answer = first.athlete, first.limit, first.held.answer
-    names = list(dict.fromkeys(one.task.item.name for one in met))
+    names = list(dict.fromkeys(one.task.item.name for one in lines))
     line = names[0] if len(names) == 1 else f"{names[0]} and {len(names) - 1} more"
     return Fault(
         place=first.task.item.place,
@@ -116,7 +122,7 @@ def _fault(case: Case, met: tuple[Met, ...]) -> Fault:
         message=_SAYS[answer].format(who=athlete.name, line=line, limit=limit_words(limit)),
         why=(_WHY if limit.load_at_most is None else _WHY_LOAD)[answer].format(tolerance=TOLERANCE.value),
         cure=Cure(_change(case, first, others=len(names) - 1)),
-        seen=tuple(Seen(_seen(one), one.task.item.place.line) for one in met),
+        seen=tuple(Seen(_seen(one), one.task.item.place.line) for one in lines),
         level=LEVELS.get(answer, Level.advice),
         to_others=f"a limit of an athlete stands against {line}",
         who=athlete.name,
@@ -141,14 +147,14 @@ def _seen(one: Met) -> str:
     return f"{title}, {name} {_REACHES[one.limit.angle].format(deg=deg)}"
 
 
-def _change(case: Case, met: Met, *, others: int) -> str:
-    who = met.limit.set_by or "whoever set the limit"
-    if met.held.answer != "broken":
-        return f"ask {who} before {met.athlete.name} does {'any of them' if others else 'it'}"
-    if met.limit.load_at_most is not None:
-        own = f"`load:` under {met.task.item.name} and below it `{met.athlete.name}:` with a load inside it"
+def _change(case: Case, one: Met, *, others: int) -> str:
+    who = one.limit.set_by or "whoever set the limit"
+    if one.held.answer != "broken":
+        return f"ask {who} before {one.athlete.name} does {'any of them' if others else 'it'}"
+    if one.limit.load_at_most is not None:
+        own = f"`load:` under {one.task.item.name} and below it `{one.athlete.name}:` with a load inside it"
         return f"write {own}; and so for each line listed" if others else f"write {own}"
-    change = instead_for(case, met.athlete, met.task.item, met.movement)
+    change = instead_for(case, one.athlete, one.task.item, one.movement)
     return f"{change}; and so for each line listed" if others else change
 
 

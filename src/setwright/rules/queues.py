@@ -28,7 +28,7 @@ def takes(gym: Gym, work: Work) -> Iterator[Takes]:
     """The counted places that a line takes up; what the gym file does not count is left out."""
     for pool, number in holds(work.movement, None, gym).items():
         if counted := int(there(pool, gym)):
-            yield Takes(noun(MANY, pool), number, counted)
+            yield Takes(pool if pool in gym.stations else noun(MANY, pool), number, counted)
 
 
 def rooms(case: Case) -> Iterator[tuple[SessionCover, Room]]:

@@ -65,9 +65,7 @@ def _of_session(session: Session, writer: Writer, there: Means, mark: str) -> It
                 where=words.joined((room_title(session, writer.week), card_words.on_the_sheet(label))),
                 picture=item.key if item.key and is_drawn(writer.library.movement(item.key)) else None,
                 lines=tuple(_lines(item, Copy(session, None, writer), there)),
-                stop=" ".join(
-                    words.sentence(f"stop when {stop}") for stop in (item.stop, entry.stop) if stop
-                ),
+                stop=" ".join(_stops(item, entry)),
                 footer=words.footer(writer.week, mark, session.day),
             )
 
