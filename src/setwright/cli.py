@@ -2,9 +2,18 @@
 
 import sys
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated, Literal, NoReturn
+from typing import TYPE_CHECKING, Annotated, Literal
 
 import typer
+
+from setwright.commands import floor
+from setwright.commands.shared import AnyFile, PlanFile, Week
+from setwright.commands.shared import checked as _checked
+from setwright.commands.shared import in_colour as _in_colour
+from setwright.commands.shared import plan_text as _plan_text
+from setwright.commands.shared import plans as _plans
+from setwright.commands.shared import stop as _stop
+from setwright.commands.shared import week_of as _week_of
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -19,61 +28,6 @@ app = typer.Typer(
     pretty_exceptions_enable=False,
     rich_markup_mode=None,
 )
-
-AnyFile = Annotated[Path, typer.Argument(metavar="FILE", help="A plan, squad, gym or record file (YAML).")]
-Week = Annotated[
-    int | None, typer.Option("--week", metavar="N", help="Which week of a plan of several weeks.")
-]
-PlanFile = Annotated[Path, typer.Argument(metavar="FILE", help="A plan file (YAML).")]
-
-
-def _stop(message: str) -> NoReturn:
-    """Print one sentence on the error stream and leave with 2, "could not run"."""
-    typer.echo(f"setwright: {message}", err=True)
-    raise typer.Exit(2)
-
-
-def _plan_text(file: Path) -> str:
-    """The text of a plan, "-" being standard input, or the end of the command."""
-    from setwright.files import CannotRun, decode, read_text
-
-    try:
-        return decode(sys.stdin.buffer.read(), "standard input") if str(file) == "-" else read_text(file)
-    except CannotRun as stop:
-        _stop(str(stop))
-
-
-def _plans(named: list[Path]) -> list[Path]:
-    """The plan files named, folders replaced by the plans in them."""
-    from setwright.files import CannotRun, plans_in
-
-    try:
-        plans = [plan for one in named for plan in plans_in(one)]
-    except CannotRun as stop:
-        _stop(str(stop))
-    if not plans:
-        _stop(f"there is no plan in {named[0]}: a plan is a .yaml file with a line `plan: its name`")
-    return plans
-
-
-def _checked(file: Path, *, only_plans: bool = False) -> "Checked":
-    """The plan read, resolved, covered and judged; a squad, gym or record read."""
-    from functools import partial
-
-    from setwright.checked import check_file, check_plan
-    from setwright.files import read_beside
-
-    check_one = check_plan if only_plans else check_file
-    return check_one(str(file), _plan_text(file), partial(read_beside, file))
-
-
-def _week_of(weeks: int, named: int | None, file: Path) -> int:
-    """The week that is asked for, or the end of the command when the plan has no such week or several."""
-    if named is None and weeks > 1:
-        _stop(f"{file} has {weeks} weeks; say which one, from --week 1 to --week {weeks}")
-    if named is not None and not 1 <= named <= weeks:
-        _stop(f"{file} has no week {named}: it has {'one week' if weeks == 1 else f'{weeks} weeks'}")
-    return named or 1
 
 
 def _movements(plan: Path | None, athlete: str | None) -> "Sized":
@@ -107,13 +61,6 @@ def _key(name: str, movements: "Sized") -> str:
     if match.key is None:
         _stop(not_found(name, match))
     return match.key
-
-
-def _in_colour() -> bool:
-    """Colour only on a terminal, and never against NO_COLOR (https://no-color.org)."""
-    import os
-
-    return sys.stdout.isatty() and not os.environ.get("NO_COLOR")
 
 
 def _version(wanted: bool) -> None:
@@ -268,6 +215,42 @@ def read(
     raise typer.Exit(exit_status(plan.findings))
 
 
+@app.command(epilog="Example:  setwright loads week-3.yaml --for juniors")
+def loads(
+    file: PlanFile,
+    week: Week = None,
+    who: Annotated[
+        str | None, typer.Option("--for", metavar="NAME", help="Of this athlete or group of the squad alone.")
+    ] = None,
+    form: Annotated[Literal["text", "json"], typer.Option("--format", help="Words, or JSON.")] = "text",
+) -> None:
+    """Work out each athlete's loads: what was asked, what can be put on here, the plates, and how far off.
+
+    Names stand in it: it is for the coach. Exit status: 0 every load is there, 1 one is not or needs a max,
+    2 could not run.
+    """
+    from setwright.report.loads_view import loads_of, members
+
+    checked = _checked(file, only_plans=True)
+    number = _week_of(len(checked.weeks), week, file)
+    checked = checked.only(number) if checked.weeks else checked
+    if checked.week is None or checked.table is None:
+        _stop(f"nothing of {file} could be read; `setwright check {file}` says why")
+    names = None if who is None else members(checked.week, who)
+    if names is not None and not names:
+        _stop(f"nobody in the squad of {file} is called {who}")
+    days = loads_of(checked.weeks[0], checked.table, names)
+    if form == "json":
+        from setwright.report.loads_json import loads_json
+
+        typer.echo(loads_json(checked.week, days), nl=False)
+    else:
+        from setwright.report.loads import loads_text
+
+        typer.echo(loads_text(checked, checked.week, days), nl=False)
+    raise typer.Exit(any(row.missing for day in days for line in day.lines for row in line.rows))
+
+
 @app.command(epilog='Example:  setwright move "flat barbell bench press" "level cable crossover"')
 def move(
     names: Annotated[
@@ -371,6 +354,45 @@ def _progress(text: str) -> None:
     typer.echo(f"\r\033[K{text}\r", nl=False, err=True)
 
 
+@app.command(epilog="Example:  setwright swap week-3.yaml")
+def swap(
+    file: PlanFile,
+    athlete: Annotated[
+        str | None,
+        typer.Option("--for", metavar="NAME", help="What one athlete does instead, inside their limits."),
+    ] = None,
+    week: Week = None,
+) -> None:
+    """Propose the smallest set of changes that closes the open gaps; prints the lines to type, edits nothing.
+
+    Of a plan of several weeks the first with an open gap is taken, unless --week names one.
+
+    Exit status: 0 nothing stays open, 1 something does, 2 could not run.
+    """
+    from functools import partial
+
+    from setwright.files import read_beside
+    from setwright.report.swap import swap_text
+    from setwright.report.swap_for import swap_for_text
+    from setwright.swapping.instead import propose_for
+    from setwright.swapping.proposal import NotToSwap, open_week, propose
+
+    checked = _checked(file, only_plans=True)
+    first = open_week(checked, against_one=athlete is not None)
+    number = first if week is None else _week_of(len(checked.weeks), week, file)
+    try:
+        if athlete is not None:
+            one = propose_for(checked, athlete, number)
+            text, left = swap_for_text(one), any(line.movement is None for line in one.lines)
+        else:
+            proposal = propose(checked, partial(read_beside, file), number)
+            text, left = swap_text(proposal), bool(proposal.found.left)
+    except NotToSwap as stop:
+        _stop(str(stop))
+    typer.echo(text, nl=False)
+    raise typer.Exit(int(left))
+
+
 @app.command(epilog="Example:  setwright explain heavy-line-not-finished")
 def explain(
     rule: Annotated[
@@ -410,6 +432,9 @@ def schema(
     except CannotRun as stop:
         _stop(str(stop))
     typer.echo(f"{out}  (first line of a {kind} beside it: # yaml-language-server: $schema={out.name})")
+
+
+app.add_typer(floor.app)
 
 
 def main() -> None:

@@ -2,10 +2,10 @@
 
 import sys
 
-from tests.bench import engine, many, mujoco_loop, sheets, startup, watching
+from tests.bench import engine, floor, many, mujoco_loop, sheets, startup, swap, watching
+
+BENCHES = (engine, mujoco_loop, startup, many, watching, sheets, swap, floor)
 
 if __name__ == "__main__":
-    results = [
-        bench.main() or bench.main() for bench in (engine, mujoco_loop, startup, many, watching, sheets)
-    ]
+    results = [bench.main() or bench.main() for bench in BENCHES]
     sys.exit(not all(results))

@@ -1,7 +1,12 @@
 """An on-duty crew of five in an interval circuit, as a fire station brings it. Everyone is invented."""
 
+import pytest
+
 from setwright.checked import Checked
 from setwright.findings import Level
+from setwright.floor.conflicts import conflicts
+from setwright.floor.room import Floor
+from tests.floor.rooms import floor_of
 from tests.rules.plans import checked, of
 
 PLAN = """\
@@ -61,3 +66,34 @@ def test_it_fits_forty_minutes_and_an_empty_station_is_fine() -> None:
     assert 30 <= one.coverage.sessions[0].minutes <= 40
     assert not of(one, "session-over-time")
     assert [f.rule for f in one.findings if f.level >= Level.gap] == ["too-few-stations"]
+
+
+def crew(text: str = PLAN) -> Floor:
+    return floor_of(text)
+
+
+def test_the_floor_says_the_same_of_the_moment() -> None:
+    (wrong,) = [one for one in conflicts(crew()) if one.kind == "stations"]
+    assert wrong.text == "the circuit wants 4 dumbbells of 20 kg at the same moment, and the room has 2"
+    assert wrong.change.startswith("give one of the moves another load or another piece of kit")
+
+
+@pytest.mark.parametrize(
+    ("old", "new"),
+    [
+        ("20 kg: 1 pair", "20 kg: 2 pairs"),
+        ("row: at 2 x 20 kg", "row: at 2 x 16 kg"),
+        ("people: 5", "people: 3"),
+    ],
+)
+def test_two_pairs_another_load_or_few_people_are_no_fault(old: str, new: str) -> None:
+    room = PLAN.replace("20 kg: 1 pair", "20 kg: 1 pair\n    16 kg: 1 pair").replace(old, new)
+    assert conflicts(crew(room)) == ()
+
+
+def test_five_go_round_six_stations_together_and_the_time_is_the_sum() -> None:
+    """By hand: 6 x (35 + 25) s x 4 rounds are 24 min, three rests of 2 min make 30, setting up 31."""
+    one = crew()
+    assert [len(group) for group in one.groups] == [5]
+    assert one.stays[0].end_s - one.stays[0].start_s == 31 * 60
+    assert one.finish_s < 40 * 60

@@ -90,3 +90,45 @@ sessions:
         rest: 3:00
       - one-arm dumbbell row: 2 x 12 each arm
 """
+
+
+ROOM = """\
+gym:
+  bars:
+    20 kg: 1
+  plates per rack:
+    20 kg: 1 pair
+    10 kg: 1 pair
+    5 kg: 1 pair
+    2.5 kg: 1 pair
+    1.25 kg: 1 pair
+    0.5 kg: 1 pair
+    0.25 kg: 1 pair
+  dumbbells:
+    25 lb: 1 pair
+    30 lb: 1 pair
+    35 lb: 1 pair
+    40 lb: 1 pair
+"""
+
+
+def at_home(line: str) -> list[str]:
+    """What is said of the load of a line in his room."""
+    top = "plan: A\nunit: kg\nsides: each\ndose order: sets x reps\npercent of: tested max\n"
+    people = "squad:\n  athletes:\n    - name: Henrik\n      maxes:\n"
+    best = "        flat barbell bench press: 82 kg tested 2027-10-20\n"
+    one = checked(f"{top}starts: 2027-11-01\n{ROOM}{people}{best}work:\n  - {line}\n")
+    return [f"{f.message}; {f.change}" for f in one.findings if f.rule == "load-not-loadable"]
+
+
+def test_dumbbells_stamped_in_pounds_are_not_thirty_five_kilograms() -> None:
+    (said,) = at_home("incline 30 dumbbell bench press: 3 x 10 at 35")
+    assert "at 35 kg: more than anything here" in said
+    assert "write `35 lb` if that is stamped on it" in said
+    assert at_home("incline 30 dumbbell bench press: 3 x 10 at 35 lb") == []
+
+
+@pytest.mark.parametrize("load", ["62,5 kg", "67,5 kg", "72,5 kg", "63 kg", "75%"])
+def test_small_plates_make_his_loads(load: str) -> None:
+    """75 % of 82 kg is 61.5 kg, which plates of 0.5 and 0.25 kg make."""
+    assert at_home(f"flat barbell bench press: 3 x 5 at {load}, rest 3:00") == []

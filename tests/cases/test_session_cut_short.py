@@ -5,6 +5,8 @@ import re
 import pytest
 
 from setwright.findings import Level
+from setwright.floor.today import Change, Today, today
+from setwright.report.floor import floor_text
 from setwright.report.machine import json_text
 from setwright.report.terminal import text as screen
 from setwright.sheets import sheet_html
@@ -143,3 +145,94 @@ def test_a_press_she_is_to_avoid_without_another_one_is_an_error() -> None:
     )
     (wrong,) = [finding for finding in checked(bare).findings if finding.level is Level.error]
     assert wrong.rule == "modified-but-nothing-changed"
+
+
+def test_loads_are_those_of_the_training_max_of_each() -> None:
+    """82.5 % of 90 % of 50 and of 60 kg: 37.125 and 44.55 kg, not rounded without a gym file."""
+    load = {who: sheet.blocks[0].lines[0].load.large for who, sheet in sheets().items()}
+    assert load == {"Yvaine": "37.12 kg", "Wilmot": "44.55 kg"}
+
+
+def test_a_limit_on_the_load_is_held_against_what_she_lifts() -> None:
+    limited = PLAN.replace("        - avoid: [push press]", "        - load at most: 40 kg")
+    (wrong,) = [f for f in checked(limited).findings if f.level is Level.error]
+    assert wrong.rule == "limit-broken"
+    assert "Yvaine" in wrong.message
+    assert any(seen.text.endswith("barbell back squat: 57.6 kg") for seen in wrong.seen)
+    assert not any("bench" in seen.text for seen in wrong.seen)
+
+
+ROOM = """\
+gym:
+  unit: kg
+  racks: 2
+  people per rack: 4
+  benches: 2
+  bars:
+    20 kg: 4
+  plates per rack:
+    20 kg: 2 pairs
+    10 kg: 2 pairs
+    5 kg: 2 pairs
+    2.5 kg: 2 pairs
+  cables:
+    - name: twin tower
+    - name: low cable
+  stations:
+    pull-up bar: 2
+  spotter: yes
+"""
+
+
+ROUNDS = (
+    ("warm-up: 8 min", f"{ROOM}warm-up: 8 min"),
+    ("rest: 2:00", "rest: 3:25"),
+    ("rest: 1:30", "rest: 2:15"),
+)
+"""In that room, with rounds of 4 minutes in the first pair and of 3 in the second."""
+
+
+def cut_today(minutes: float = 25) -> Today:
+    text = PLAN
+    for old, new in ROUNDS:
+        text = text.replace(old, new)
+    one = checked(text)
+    assert one.week is not None
+    assert one.table is not None
+    return today(one.week.sessions[0], one.week, one.table, Change(minutes))
+
+
+def test_in_25_minutes_the_first_pair_and_its_warm_up_are_kept_and_whole_pairs_go() -> None:
+    found = cut_today()
+    assert found.cut is not None
+    assert (found.cut.kept, [block.number for block in found.cut.dropped]) == ((1,), [2, 3])
+    assert found.floor.warm_up_s == 8 * 60
+    assert found.floor.finish_s <= 17 * 60
+    assert not [one for one in found.conflicts if one.kind == "late"]
+
+
+def test_the_only_pull_and_the_only_rear_shoulder_line_go_and_a_better_cut_is_offered() -> None:
+    """No choice of whole pairs keeps the first and a pull: the pull is done in the place of the squat."""
+    found = cut_today().cut
+    assert found is not None
+    assert found.lost == ("pull", "rear-shoulder line")
+    assert found.better == ()
+    assert found.exchange is not None
+    assert (found.exchange.old.name, found.exchange.new.name) == ("barbell back squat", "pull-up")
+
+
+def test_as_written_it_fits_the_room_in_its_50_minutes() -> None:
+    found = cut_today(50)
+    assert found.cut is not None
+    assert found.cut.dropped == ()
+    assert not [one for one in found.conflicts if one.kind in ("late", "stations", "iron")]
+
+
+def test_the_difference_list_of_the_day_is_one_glance_and_gives_no_reason() -> None:
+    printed = " ".join(floor_text(cut_today()).split())
+    assert "left out: 2 push press with pull-up and 3 low-to-high cable crossover with face pull" in printed
+    assert (
+        "with that the only pull and the only rear-shoulder line goes; better: do pull-up in 1, in the place "
+        "of barbell back squat"
+    ) in printed
+    assert not any(word in printed for word in ("labrum", "doctor", "Osk"))

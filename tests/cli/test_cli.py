@@ -13,6 +13,7 @@ from typer.testing import CliRunner, Result
 
 from setwright import __version__
 from setwright.cli import app, main, sheet
+from setwright.rules.no_cure_in_this_gym import BAD as NO_CURE
 from setwright.sheets.kinds import KINDS, LARGE
 
 ROOT = Path(__file__).parents[2]
@@ -29,7 +30,7 @@ def test_version() -> None:
 
 
 def test_each_command_shows_help_with_an_example() -> None:
-    for command in ("check", "read", "move", "sheet", "explain", "schema"):
+    for command in ("check", "read", "move", "sheet", "swap", "explain", "schema", "floor"):
         result = run(command, "--help")
         assert result.exit_code == 0
         assert f"Example:  setwright {command}" in result.output
@@ -386,6 +387,27 @@ def test_read_says_a_block_or_one_week_of_it() -> None:
     assert "Winter block, week 4 of 4" in result.output
     assert "front plank" not in result.output
     assert run("read", str(ROOT / "pyproject.toml"), "--week", "1").exit_code == 1
+
+
+def test_swap_proposes_for_everybody_and_for_one_and_leaves_the_file_alone(tmp_path: Path) -> None:
+    flawed = CREW / "week-flawed.yaml"
+    before = flawed.read_bytes()
+    result = run("swap", str(flawed))
+    assert result.exit_code == 0
+    assert "level cable crossover: 3 x 12 at 1 RIR" in result.output
+    assert flawed.read_bytes() == before
+    assert run("swap", str(flawed), "--for", "Callan").exit_code == 0
+    nobody = run("swap", str(flawed), "--for", "Kallan")
+    assert nobody.exit_code == 2
+    assert "did you mean Callan?" in nobody.output
+    plan = tmp_path / "week.yaml"
+    plan.write_text(NO_CURE, encoding="utf-8")
+    assert run("swap", str(plan)).exit_code == 1
+    block = run("swap", BLOCK)
+    assert block.exit_code == 0
+    assert "Winter block, week 1 of 4: no gap is open" in block.output
+    assert "Winter block, week 2 of 4" in run("swap", BLOCK, "--week", "2").output
+    assert run("swap", BLOCK, "--week", "5").exit_code == 2
 
 
 def test_the_summary_of_a_week_and_of_one_week_of_a_block() -> None:

@@ -142,6 +142,11 @@ def test_what_changed_since_the_plan_that_is_followed() -> None:
     assert same["changed"] == ("Since week-2.yaml: nothing.",)
 
 
+def test_lines_that_are_new_and_gone_since() -> None:
+    plan = block(2, "- bench pull: 3 x 8\n- dip: [3 x 8, none]\n- push-up: [none, 3 x 8]")
+    assert of(plan, "changed", 2) == ("Since week 1: new: push-up on Monday; gone: dip on Monday.",)
+
+
 def test_what_changed_since_the_week_before_and_more_than_fits() -> None:
     lifts = ("bench pull", "dip", "back squat", "push-up", "pull-up", "front squat")
     plan = block(2, "\n".join(f"- {lift}: [3 x 8 at 2 RIR, 4 x 8 at 2 RIR]" for lift in lifts))

@@ -7,7 +7,8 @@ from typing import Any
 
 import pytest
 
-from setwright.loads.asked_for import Kilograms, NoNumber
+from setwright.library.table import library
+from setwright.loads.asked_for import Kilograms, NoNumber, load_asked_for
 from setwright.loads.ranges import Range
 from tests.loads.plans import asked_of, week
 
@@ -173,9 +174,23 @@ def test_no_number_is_made_up(line: str, reason: str) -> None:
     assert found.max is None
 
 
-def test_several_bars_leave_it_open_which() -> None:
-    gym = "gym:\n  bars:\n    15 kg: 1\n    20 kg: 2\n"
-    assert why(BENCH.format("3 x 5 at bar"), top=gym).why == "the gym has bars of several weights"
+def test_of_several_bars_the_first_listed_is_the_bar() -> None:
+    gym = "gym:\n  bars:\n    EZ bar 10 kg: 1\n    15 kg: 1\n    20 kg: 2\n"
+    assert kg(BENCH.format("3 x 5 at bar"), top=gym).kg == (15, 15)
+    assert kg(BENCH.format("3 x 5 at bar + 5-10 lb a side"), top=gym).kg == near(19.5359, 24.0718)
+
+
+def test_bar_and_plates_are_nothing_to_a_dumbbell() -> None:
+    found = why("flat dumbbell bench press: 3 x 5 at bar", top="gym:\n  bars:\n    20 kg: 1\n")
+    assert found.why == "the weight of the bar is not known"
+
+
+def test_what_is_each_athletes_own_is_nobodys() -> None:
+    one = week(BENCH.format("3 x 5 at 75%"), maxes=TESTED)
+    item = one.sessions[0].items()[0]
+    assert load_asked_for(item.line_loads[0], item, None, one, library()) == NoNumber(
+        "it is each athlete's own"
+    )
 
 
 @pytest.mark.parametrize(

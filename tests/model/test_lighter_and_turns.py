@@ -3,6 +3,7 @@
 import pytest
 
 from setwright.model.plan import Group, Item
+from setwright.model.theirs import lines_done
 from setwright.reading.dose import Span
 from tests.model.blocks import HEAD, block, entries, messages, weeks_of
 
@@ -180,3 +181,21 @@ def test_lighter_weeks_that_are_no_keys() -> None:
     assert [rule for rule, _, _ in messages(block(2, "- push-up: 3 x 8", "lighter weeks: week 2\n"))] == [
         "value-in-wrong-form"
     ]
+
+
+def test_somebodys_own_loads_and_lines_get_lighter_too() -> None:
+    squad = "squad:\n  athletes:\n    - name: Ann\n    - name: Bo\n    - name: Cy\n"
+    line = (
+        "      - goblet squat: 3 x 8 at 20 kg\n        load:\n"
+        "          Ann: 8, 10, 12 kg\n          Bo: 30 kg\n"
+        "        instead:\n          Cy:\n            - leg press: 4 x 10 at 100 kg\n"
+    )
+    top = f"{squad}lighter weeks:\n  week 2: half the sets and 80% of the load\n"
+    week = weeks_of(plan(2, top, f"  - name: A\n    work:\n{line}"))[1]
+    done: dict[str, tuple[list[float | None], Span]] = {}
+    for one in lines_done(week.sessions[0], week):
+        assert one.item.dose is not None
+        loads = [load.low for load in one.item.line_loads]
+        done |= {athlete.name: (loads, one.item.dose.groups[0].sets) for athlete in one.athletes}
+    two = Span(low=2, high=2)
+    assert done == {"Ann": ([6.4, 8], two), "Bo": ([24], two), "Cy": ([80], two)}

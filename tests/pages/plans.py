@@ -287,11 +287,18 @@ def example(name: str) -> Checked:
     return check_plan(str(path), read_text(path), partial(read_beside, path))
 
 
+def school() -> Checked:
+    """The week of the example school whose loads are worked out for each."""
+    path = EXAMPLES.parent / "ossing-school" / "week-good.yaml"
+    return check_plan(path.name, read_text(path), partial(read_beside, path))
+
+
 def plans() -> Iterator[tuple[str, Checked, Iterable[Kind]]]:
     """Every plan that is printed: a short name, the plan, and the kinds of sheet that show something new."""
     yield "good", example("week-good.yaml"), ("week", "session", "rack", "board", "summary")
     yield "flawed", example("week-flawed.yaml"), ("week", "summary")
     yield "block", example("block.yaml").only(4), ("week", "session", "summary")
+    yield "loads", school(), ("session", "rack", "log")
     yield "club", check(CLUB), [kind for kind in KINDS if kind not in LARGE.values()]
     yield "long", check(LONG), KINDS
     yield "circuit", check(CIRCUIT), KINDS

@@ -3,6 +3,7 @@
 import pytest
 
 from setwright.findings import Level
+from setwright.rules.queues import takes
 from tests.rules.plans import checked, example, of, week
 
 OVER, REST, FEW = "session-over-time", "rest-shorter-than-the-floor-allows", "too-few-stations"
@@ -48,6 +49,20 @@ def test_the_warm_up_is_part_of_the_session() -> None:
     text = hour(20, ROWS).replace("    work:", "    warm-up: 15 min\n    work:")
     (found,) = (f for f in checked(text).findings if f.rule == OVER)
     assert found.seen[0].text == "warm-up 15 min"
+
+
+def test_who_takes_turns_at_a_rack_takes_longer_than_one_alone() -> None:
+    """Alone 60 + 4 x 24 + 3 x 60 s, 6 min; four at a rack 60 + 3 x (4 x 44 - 20) + 24 + 3 x 44 s, 11 min."""
+    text = hour(8, SQUAT.format("60 s"))
+    assert not of(checked(text), OVER)
+    room = (
+        RACKS.replace("people: 8", "people: 4")
+        .replace("racks: 2", "racks: 1")
+        .replace("20 kg: 2", "20 kg: 1")
+    )
+    (found,) = (f for f in checked(text.replace("sessions:", f"{room}sessions:")).findings if f.rule == OVER)
+    assert found.message == "Monday takes about 11 minutes, 8 are written"
+    assert found.seen[0].text == "back squat 11 min"
 
 
 RACKS = "people: 8\ngym:\n  racks: 2\n  people per rack: 4\n  bars:\n    20 kg: 2\n  spotter: yes\n"
@@ -96,13 +111,13 @@ BENCH = "flat dumbbell bench press: 4 x 10 at 3 RIR, rest 60 s"
 
 
 def test_two_benches_for_a_class_do_not_fit_a_lesson() -> None:
-    """24 people, 4 sets of 30 s with 20 s to change, 2 benches: 40 min, where 30 are written."""
+    """Six groups of four at two benches: each 60 + 3 x (4 x 50 - 20) + 30 + 3 x 50 s, 13 min; 39 in all."""
     text = hour(30, BENCH).replace("sessions:", f"{CLASS}sessions:")
     (found,) = (f for f in checked(text).findings if f.rule == FEW)
     assert found.level is Level.gap
     assert (
         found.message
-        == "Monday: everybody's sets take about 40 minutes at the benches (2 there), 30 are written"
+        == "Monday: everybody's sets take about 39 minutes at the benches (2 there), 30 are written"
     )
     assert not of(checked(text.replace("minutes: 30", "minutes: 40")), FEW)
     assert not of(checked(text.replace("    minutes: 30\n", "")), FEW)
@@ -173,6 +188,16 @@ def test_of_a_squad_those_count_who_do_the_line() -> None:
     assert of(checked(text), FEW)
     others = "\n        not for: [A1, A2, A3, A4, A5, A6]"
     assert not of(checked(text.replace("rest 60 s", f"rest 60 s{others}")), FEW)
+
+
+def test_a_place_that_the_gym_has_none_of_is_another_rules() -> None:
+    text = hour(9, "pull-up: 4 x 8 at 2 RIR, rest 60 s").replace("sessions:", f"{CLASS}sessions:")
+    assert not of(checked(text), FEW)
+    one = checked(text)
+    assert one.coverage is not None
+    assert one.week is not None
+    assert one.week.gym is not None
+    assert list(takes(one.week.gym, one.coverage.works[0])) == []
 
 
 def test_the_example_week_fits_its_room() -> None:

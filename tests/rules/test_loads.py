@@ -3,6 +3,7 @@
 import pytest
 
 from setwright.findings import Finding, Level
+from setwright.report.machine import short
 from tests.rules.plans import checked, week
 
 GYM = """\
@@ -218,3 +219,79 @@ def test_what_is_not_there_at_all_is_no_question_of_loads(typed: str) -> None:
 def test_an_allow_under_the_line_silences_it() -> None:
     line = "back squat: 3 x 8 at 73 kg\n        allow:\n          load-not-loadable: small discs are on order"
     assert said(line) == []
+
+
+SCHOOL = """\
+gym:
+  unit: lb
+  bars:
+    45 lb: 2
+  plates per rack:
+    45 lb: 2 pairs
+    35 lb: 1 pair
+    10 lb: 1 pair
+    5 lb: 1 pair
+    2.5 lb: 1 pair
+  dumbbells:
+    10-50 lb by 5: 1 pair
+squad:
+  athletes:
+"""
+BENCH = "flat barbell bench press"
+PERCENTS = f"{BENCH}: 3 x 8 at 65%\n{BENCH}: 3 x 6 at 72.5%"
+
+
+def school(**pounds: float) -> str:
+    """A squad and its room, each athlete with a max of the bench press in lb."""
+    people = "".join(
+        f"    - name: {name}\n      maxes:\n        {BENCH}: {best:g} lb tested 2027-09-20\n"
+        for name, best in pounds.items()
+    )
+    return f"starts: 2027-10-04\n{SCHOOL}{people}"
+
+
+def test_a_share_of_a_small_max_is_less_than_the_bar_once_for_all_lines_and_athletes() -> None:
+    found = said(PERCENTS, school(Emi=60, Bo=185, Cy=50))
+    (finding,) = [one for one in found if one.rule == "below-the-empty-bar"]
+    assert finding.level is Level.error
+    assert finding.message == (
+        f"{BENCH}: 39 lb, 32.5 lb, 43.5 lb, 36.25 lb for Emi and Cy, less than the empty 45 lb bar"
+    )
+    assert [one.text for one in finding.seen][:2] == ["Emi: 39 lb, 43.5 lb", "Cy: 32.5 lb, 36.25 lb"]
+    assert finding.change.startswith(
+        "write `instead:` under the line, below it `Cy:`, and below that `- flat dumbbell bench press: 3 x 8"
+    )
+    assert finding.change.endswith("take a bar of at most 32.5 lb and list it under `bars:` in the gym file")
+
+
+def test_a_rounding_that_is_felt_is_told_once_for_the_movement() -> None:
+    (finding,) = said(PERCENTS, school(Ann=95, Bo=185))
+    assert finding.level is Level.advice
+    assert finding.message == f"{BENCH}: what is here does not make the loads of Ann"
+    assert finding.seen[0].text == (
+        "Ann: 61.75 lb asked, 60 lb: 45 lb bar, 5 + 2.5 a side (1.75 lb or 2.8 % less)"
+    )
+    assert "`load:` under the line and below it `Ann: 60 lb`" in finding.change
+
+
+@pytest.mark.parametrize(("best", "how"), [(600, "more than anything here"), (10, "less than the empty")])
+def test_what_is_out_of_reach_for_an_athlete_is_an_error(best: float, how: str) -> None:
+    (finding,) = said(f"{BENCH}: 3 x 8 at 65%", school(Cy=best))
+    assert finding.level is Level.error
+    assert f"for Cy, {how}" in finding.message
+
+
+def test_a_range_of_which_one_load_is_there_is_loadable() -> None:
+    """An estimated max is a range: 72 % of it is 43.7 to 46.3 lb, and the bar weighs 45."""
+    top = school(Cy=60).replace("60 lb tested 2027-09-20", "from 54 lb x 5 on 2027-09-20")
+    assert said(f"{BENCH}: 3 x 8 at 72%", top) == []
+
+
+def test_others_read_neither_the_name_nor_the_load() -> None:
+    one = checked(week(f"Monday\n{PERCENTS}", top=school(Emi=60, Ann=95, Cy=600)))
+    lines = [line for line in short(one).splitlines() if any(rule in line for rule in LOADS)]
+    assert len(lines) == 3
+    for line in lines:
+        assert "an athlete" in line
+        assert not any(name in line for name in ("Emi", "Ann", "Cy"))
+        assert "39" not in line

@@ -113,3 +113,10 @@ def test_not_written_is_advice_and_a_spotter_or_no_gym_file_is_silence() -> None
     assert [(f.level, "does not say" in f.message) for f in found] == [(Level.advice, True)]
     assert not of(checked(week(line, top=GYM.format("yes"))), ALONE)
     assert not of(checked(week(line)), ALONE)
+
+
+@pytest.mark.parametrize(("people", "said"), [(1, 1), (2, 0), (4, 0)])
+def test_who_shares_the_rack_may_spot_where_the_file_does_not_say(people: int, said: int) -> None:
+    line = "Monday\nflat barbell bench press: 3 x 8 to failure"
+    assert len(of(checked(week(line, top=f"people: {people}\n{UNSAID}")), ALONE)) == said
+    assert of(checked(week(line, top=f"people: {people}\n{GYM.format('none')}")), ALONE)

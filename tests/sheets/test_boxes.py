@@ -61,13 +61,13 @@ def test_warm_up_sets_are_rows() -> None:
     )
     row = Ramp("warm-up: 10 reps", LoadWords("20"), Box("10"))
     bare = Ramp("warm-up: 30 s", LoadWords(), Box("30 s"))
-    assert ramps(WarmUp(steps=steps), words, LoadWords()) == (row, row, bare)
+    assert ramps(WarmUp(steps=steps), [LoadWords("20"), LoadWords()]) == (row, row, bare)
 
 
 def test_warm_up_sets_left_to_the_athlete_have_a_blank() -> None:
     blank = LoadWords(blank="kg")
-    assert ramps(WarmUp(count=2), words, blank) == (Ramp("warm-up set", blank, Box("")),) * 2
+    assert ramps(WarmUp(count=2), [blank, blank]) == (Ramp("warm-up set", blank, Box("")),) * 2
 
 
 def test_no_warm_up_no_rows() -> None:
-    assert ramps(None, words, LoadWords()) == ramps(WarmUp(), words, LoadWords()) == ()
+    assert ramps(None, []) == ramps(WarmUp(), []) == ()

@@ -1,13 +1,11 @@
 """Loads as written, in the words of the sheet."""
 
-from typing import Any
-
 import pytest
 
-from setwright.reading.dose import Load, SetWork
-from setwright.sheets.loads import group_loads, load_words
+from setwright.reading.dose import Load
+from setwright.sheets.loads import in_a_cell, load_words
 from setwright.sheets.view import LoadWords
-from tests.sheets.hand import amount, kg, sets
+from tests.sheets.hand import kg
 
 
 def percent(value: float, of: str | None = None) -> Load:
@@ -47,13 +45,12 @@ def test_load_words(load: Load, words: LoadWords) -> None:
     assert load_words(load, "kg", "training max") == words
 
 
-def listed(*loads: Load, **more: Any) -> LoadWords | None:
-    works = tuple(SetWork(amount=amount(8), load=load) for load in loads)
-    return group_loads((sets(len(loads), *works, **more),), "kg", "tested max")
+def listed(*loads: Load) -> LoadWords | None:
+    return in_a_cell([load_words(load, "kg", "tested max") for load in loads])
 
 
 def test_no_load_is_not_zero() -> None:
-    assert group_loads((sets(3, SetWork(amount=amount(8))),), "kg", "tested max") is None
+    assert in_a_cell([]) is None
 
 
 def test_loads_set_by_set_are_listed() -> None:
@@ -74,6 +71,10 @@ def test_loads_of_different_kinds_keep_their_own_words() -> None:
     assert listed(percent(75), kg(40)) == LoadWords("75 %, 40 kg", "", "kg")
 
 
-def test_the_last_set_may_have_its_own_load() -> None:
-    last = SetWork(amount=amount(12), load=kg(50))
-    assert listed(kg(60), last=last) == LoadWords("60, 50 kg")
+def test_plates_of_several_loads_say_a_side_once() -> None:
+    told = [LoadWords("60 kg", "20 a side"), LoadWords("62.5 kg", "20 + 1.25 a side")]
+    assert in_a_cell(told) == LoadWords("60, 62.5 kg", "20; 20 + 1.25 a side")
+    with_a_bar = [LoadWords(one.large, f"15 kg bar, {one.small}") for one in told]
+    assert in_a_cell(with_a_bar) == LoadWords("60, 62.5 kg", "15 kg bar, 20; 20 + 1.25 a side")
+    assert in_a_cell([told[0], with_a_bar[1]]) == LoadWords("60, 62.5 kg", "20; 15 kg bar, 20 + 1.25 a side")
+    assert in_a_cell([*told, LoadWords("20 kg", "empty bar")]) == LoadWords("60, 62.5, 20 kg", "")

@@ -26,4 +26,5 @@ def test_people_of_one_name_get_a_letter() -> None:
 def test_first_names_get_an_initial_and_then_a_letter() -> None:
     assert first_names(["Isla Marrack", "Tam Rae"]) == ("Isla", "Tam")
     assert first_names(["Isla Marrack", "Isla Mure"]) == ("Isla M. (a)", "Isla M. (b)")
+    assert first_names(["* Ola *", "🏋", "1 2"]) == ("Ola", "🏋", "1")
     assert first_names(["Isla", "Isla"]) == ("Isla (a)", "Isla (b)")

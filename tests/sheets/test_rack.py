@@ -24,6 +24,9 @@ def test_people_of_like_loads_share_a_rack_the_lightest_left() -> None:
     assert (one.title, one.names) == ("Rack 1: flat barbell bench press", ("Wren", "Isla R.", "Isla M."))
     assert (other.title, other.names) == ("Rack 2: flat barbell bench press", ("Tam", "Struan"))
     assert large(one)[-1] == ["45", "47.5", "52.5"]
+    assert one.rows[-1].loads[0].small == "10 + 2.5 a side"
+    assert large(one)[1] == ["30", "30", "30"]
+    assert one.rows[1].loads[0].small == "5 a side"
     assert [row.work for row in one.rows] == [False, False, False, True]
     assert one.rows[-1].what == ("4 × 6", "2 left")
     assert one.rows[1].what == ("warm-up", "5 reps")
@@ -117,6 +120,7 @@ def test_the_example_has_a_card_for_each_lift_and_turn() -> None:
         "Rack 1: flat barbell bench press", "bench pull",
         "Rack 1: incline 30 barbell bench press", "Romanian deadlift",
     ]  # fmt: skip
+    assert told[2].facts == ("Monday 15 November 2027", "2 · 24 to 33 min")
     assert told[0].facts == ("Monday 15 November 2027", "1a · 8 to 24 min · turn 1 of 2")
 
 

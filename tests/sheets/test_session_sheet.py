@@ -9,7 +9,7 @@ import pytest
 from setwright.sheets import asked, sheet_html
 from setwright.sheets.sessions import session_date, session_sheets
 from setwright.sheets.view import LoadWords, SessionSheet
-from tests.pages.plans import CIRCUIT, CLUB, LONG, check, example
+from tests.pages.plans import CIRCUIT, CLUB, LONG, check, example, school
 
 SQUAD = """\
 plan: Two groups
@@ -170,7 +170,7 @@ def test_for_whom_is_said_where_there_is_no_squad() -> None:
     assert [block.lines[0].remarks[-1] for block in sheet.blocks] == ["for Isla, Tam", "not for Tam"]
 
 
-def test_a_complex_has_one_load_and_warm_up_sets_without_one_have_room() -> None:
+def test_a_complex_has_one_load_and_warm_up_sets_without_one_are_shares_of_the_work() -> None:
     (sheet,) = sheets(
         "plan: Hour\nunit: kg\nsides: each\ndose order: sets x reps\nwork:\n"
         "  - complex:\n      - Romanian deadlift: 5\n      - bent-over barbell row: 5\n"
@@ -184,7 +184,7 @@ def test_a_complex_has_one_load_and_warm_up_sets_without_one_have_room() -> None
     assert complex_.remarks == ("light grip",)
     assert complex_.next_time == "repeat"
     assert [line.load for line in complex_.lines] == [LoadWords(), LoadWords()]
-    assert [ramp.load for ramp in press.lines[0].ramps] == [LoadWords(blank="kg")] * 2
+    assert [ramp.load for ramp in press.lines[0].ramps] == [LoadWords("30 kg"), LoadWords("42 kg")]
     assert press.lines[0].load == LoadWords("60 kg")
     assert curl.lines[0].load == LoadWords(blank="kg each")
     assert sheet.after == (("Cool-down:", "walk, breathe"),)
@@ -226,6 +226,7 @@ def test_a_sheet_of_a_block_names_its_week_and_dates_it() -> None:
 
 def test_golden_session(golden: Callable[[str, str], None]) -> None:
     golden("session-long-a4.html", sheet_html(check(LONG), "session", "a4"))
+    golden("session-loads-a4.html", sheet_html(school(), "session", "a4"))
     golden("session-circuit-letter.html", sheet_html(check(CIRCUIT), "session", "letter"))
 
 

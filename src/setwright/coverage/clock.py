@@ -44,10 +44,11 @@ def _item_seconds(item: Item, counts: Counts) -> float:
     if counted is None:
         return 0.0
     rest = counted.rest_s if counted.rest_known else (counted.sets.low - 1) * REST_S
-    return counted.work_s + counted.pause_s + max(rest, 0.0) + _warm_up_seconds(item)
+    return counted.work_s + counted.pause_s + max(rest, 0.0) + warm_up_seconds(item)
 
 
-def _warm_up_seconds(item: Item) -> float:
+def warm_up_seconds(item: Item) -> float:
+    """Seconds of the warm-up sets of a line."""
     warm_up = item.dose.warm_up if item.dose and item.dose.warm_up else item.warm_up
     if warm_up is None:
         return 0.0
@@ -56,7 +57,7 @@ def _warm_up_seconds(item: Item) -> float:
 
 def _group_seconds(group: Group, counts: Counts) -> float:
     """By the plan language; in a circuit with ``each`` everybody moves on after the last move too."""
-    warm_up = sum(_warm_up_seconds(item) for item in group.items)
+    warm_up = sum(warm_up_seconds(item) for item in group.items)
     if group.time_s is not None:
         return warm_up + group.time_s
     counted = [counts.get(item.place) for item in group.items]
@@ -65,8 +66,8 @@ def _group_seconds(group: Group, counts: Counts) -> float:
         return warm_up + rounds * group.every_s
     moves = sum(_move_seconds(group, c) for c in counted)
     changes = len(group.items) - (group.each_s is None)
-    swaps = rounds * changes * _seconds(group.between_moves, SWAP_S)
-    return warm_up + moves + swaps + (rounds - 1) * _seconds(group.rest, REST_S)
+    swaps = rounds * changes * rest_seconds(group.between_moves, SWAP_S)
+    return warm_up + moves + swaps + (rounds - 1) * rest_seconds(group.rest, REST_S)
 
 
 def _move_seconds(group: Group, counted: Counted | None) -> float:
@@ -80,7 +81,8 @@ def _move_seconds(group: Group, counted: Counted | None) -> float:
     return (counted.work_s + counted.pause_s) * (group.rounds or 1)
 
 
-def _seconds(rest: Rest | None, default: float) -> float:
+def rest_seconds(rest: Rest | None, default: float) -> float:
+    """Seconds of a rest as written; ``default`` where no number of seconds is."""
     if rest is None:
         return default
     if rest.kind == "none":

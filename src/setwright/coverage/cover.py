@@ -1,7 +1,7 @@
 """The week added up: sessions by day, parts of the chest, muscles, pushes and pulls."""
 
 import math
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from typing import Final
 
 from setwright.coverage.clock import session_minutes
@@ -33,9 +33,16 @@ _NO_SETS = Sets()
 def cover(week: Week, table: Library | None = None) -> Coverage:
     """What the week adds up to. The order in which sessions are listed does not matter: days decide."""
     table = table or library()
-    sessions = tuple(
-        _session(session, day, table) for day, session in enumerate(sorted(week.sessions, key=_day_order))
-    )
+    return added_up(week, tuple(cover_session(session, day, table) for day, session in in_turn(week)))
+
+
+def in_turn(week: Week) -> Iterator[tuple[int, Session]]:
+    """The sessions in the order of their days, each with its place in that order."""
+    return enumerate(sorted(week.sessions, key=_day_order))
+
+
+def added_up(week: Week, sessions: tuple[SessionCover, ...]) -> Coverage:
+    """What a week adds up to, its sessions covered already and in the order of their days."""
     done = tuple(work for session in sessions for work in session.works)
     muscles, trained = _muscles(done)
     return Coverage(
@@ -57,7 +64,8 @@ def _day_order(session: Session) -> tuple[str, int]:
     return session.date.isoformat() if session.date else "", day
 
 
-def _session(session: Session, day: int, table: Library) -> SessionCover:
+def cover_session(session: Session, day: int, table: Library) -> SessionCover:
+    """What one session adds up to; ``day`` is its place in the week."""
     counts = count_items(session, table)
     done = works(session, day, table, counts)
     chest = total(work.hard for work in done if work.direct_chest)

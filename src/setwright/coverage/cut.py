@@ -12,6 +12,15 @@ USUAL: Final = 2
 """The priority of a line that says none: it goes with its group."""
 
 
+def leaves(priority: int, place: int) -> tuple[int, int]:
+    """A key to sort by: what matters least goes first, of equals the later one.
+
+    >>> sorted([(1, 0), (3, 1), (3, 2)], key=lambda one: leaves(*one))
+    [(3, 2), (3, 1), (1, 0)]
+    """
+    return -priority, -place
+
+
 class Cut(NamedTuple):
     """A week cut to its lines of a priority up to ``to``: the names of those that go, and what ``loses`` all.
 

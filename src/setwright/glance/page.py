@@ -16,6 +16,7 @@ from setwright.glance.progress import progress
 from setwright.glance.shapes import Answer, Glance
 from setwright.library.table import MODEL_NOTE, library
 
+_SIGNS: Final = {"+": "new", "-": "gone"}
 MOST_CHANGES: Final = 4
 """Changes told; more are counted (choice: what three lines hold)."""
 
@@ -55,10 +56,16 @@ def _changed(checked: Checked, one: CheckedWeek) -> Iterator[str]:
     before = week_before(checked, one)
     if before is not None:
         called, then = before
-        told = list(changes(then, one.coverage))
+        told = [_in_words(change) for change in changes(then, one.coverage)]
         more = [f"and {len(told) - MOST_CHANGES} more"] if len(told) > MOST_CHANGES else []
         yield f"Since {called}: {'; '.join([*told[:MOST_CHANGES], *more]) or 'nothing'}."
     elif one.week.follows:
         yield f"It follows {one.week.follows}, which can't be compared with; `setwright check` says why."
     else:
         yield "No earlier plan is named under `follows:`, so there is nothing to compare with."
+
+
+def _in_words(change: str) -> str:
+    """A change with a word for its sign: "new: dip on Friday"."""
+    sign, _, line = change.partition(" ")
+    return f"{_SIGNS[sign]}: {line}" if sign in _SIGNS else change

@@ -7,6 +7,7 @@ from setwright.library.table import Library
 from setwright.loads.bodyweight import Movement, added, body_kg, by_bodyweight, lifted_body
 from setwright.loads.handbook import percent_for
 from setwright.loads.maxes import WHOLE, MaxFound, NoMax, max_of
+from setwright.loads.means_of import means_of
 from setwright.loads.ranges import Range, one
 from setwright.model.people import Athlete
 from setwright.model.plan import Item, Week
@@ -75,13 +76,13 @@ class _Part(NamedTuple):
 def load_asked_for(
     load: Load | None,
     item: Item,
-    athlete: Athlete,
+    athlete: Athlete | None,
     week: Week,
     table: Library,
     *,
     last_kg: float | None = None,
 ) -> Asked:
-    """The kilograms that a load of a line asks of an athlete, or why there is no number.
+    """The kilograms that a load of a line asks of an athlete, or of everybody; or why there is no number.
 
     A mass; a percent of the max of its kind, of another movement or of body mass; bodyweight with more or
     less; ``last_kg`` with more or less; a repetition maximum by the handbook table. Nothing else is made up.
@@ -90,28 +91,31 @@ def load_asked_for(
     """
     if load is None:
         return NoNumber("no load is written")
-    line = _Line(table.movement(item.key or ""), athlete, week, table, week.starts)
-    found = _part(load, line, last_kg)
+    movement = table.movement(item.key or "")
+    found: _Part | NoNumber
+    if load.kind == "mass":
+        found = _Part(added(load, movement), _unit(load))
+    elif load.kind == "bar":
+        found = _bar(load, movement, week)
+    elif athlete is None:
+        return NoNumber("it is each athlete's own")
+    else:
+        found = _part(load, _Line(movement, athlete, week, table, week.starts), last_kg)
     if isinstance(found, NoNumber):
         return found
-    body = lifted_body(athlete, line.movement)
+    body = lifted_body(athlete, movement)
     lifted = found.lifted or (body and body.plus(found.kg))
-    way = _way(load, line.movement)
-    return Kilograms(found.kg, _pick(found.kg, week), way, lifted, found.unit, found.of)
+    return Kilograms(found.kg, _pick(found.kg, week), _way(load, movement), lifted, found.unit, found.of)
 
 
 def _part(load: Load, line: _Line, last_kg: float | None) -> _Part | NoNumber:
     match load.kind:
-        case "mass":
-            return _Part(added(load, line.movement), _unit(load))
         case "percent":
             return _percent(load, line)
         case "rm":
             return _repetition_maximum(load, line)
         case "bodyweight":
             return _bodyweight(load, line)
-        case "bar":
-            return _bar(load, line.week)
         case "last":
             return _last(load, last_kg)
         case _:
@@ -170,16 +174,15 @@ def _bodyweight(load: Load, line: _Line) -> _Part | NoNumber:
     return _Part(one(mass).plus(added(load, line.movement)), _unit(load))
 
 
-def _bar(load: Load, week: Week) -> _Part | NoNumber:
-    """The bar alone or with plates on each end; the bar of the gym where it has bars of one weight."""
-    weights = {(stock.low, stock.unit) for stock in week.gym.bars} if week.gym else set()
-    if len(weights) != 1:
-        return NoNumber(
-            "the gym has bars of several weights" if weights else "the weight of the bar is not known"
-        )
-    ((weight, unit),) = weights
+def _bar(load: Load, movement: Movement, week: Week) -> _Part | NoNumber:
+    """The bar alone or with plates on each end; of bars of several weights the one listed first."""
+    by = means_of(movement, week.gym) if week.gym else None
+    if by is None or by.kind != "bar" or not by.stock:
+        return NoNumber("the weight of the bar is not known")
+    bar = by.stock[0]
     sides = [kilograms(end or 0.0, load.unit) * 2 for end in (load.plus, load.plus_high)]
-    return _Part(one(kilograms(weight, unit)).plus(Range(*sides)), unit)
+    unit = _unit(load) if load.plus else bar.unit
+    return _Part(one(kilograms(bar.low, bar.unit)).plus(Range(*sides)), unit)
 
 
 def _last(load: Load, last_kg: float | None) -> _Part | NoNumber:

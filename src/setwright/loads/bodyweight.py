@@ -30,14 +30,14 @@ def share(movement: Movement) -> Range | None:
     return Range(min(found.values()), max(found.values())) if isinstance(found, Mapping) else one(found)
 
 
-def body_kg(athlete: Athlete) -> float | None:
-    """The body mass in kg, None when it or its unit is not written."""
-    if athlete.body_mass is None or athlete.body_mass_unit is None:
+def body_kg(athlete: Athlete | None) -> float | None:
+    """The body mass in kg, None when it or its unit is not written, and for nobody in particular."""
+    if athlete is None or athlete.body_mass is None or athlete.body_mass_unit is None:
         return None
     return kilograms(athlete.body_mass, athlete.body_mass_unit)
 
 
-def lifted_body(athlete: Athlete, movement: Movement) -> Range | None:
+def lifted_body(athlete: Athlete | None, movement: Movement) -> Range | None:
     """The kilograms of the body that the movement lifts, None when mass or share is not known."""
     if not by_bodyweight(movement):
         return NOTHING

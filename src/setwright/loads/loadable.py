@@ -16,7 +16,8 @@ Rounding = Literal["nearest", "down", "up"]
 Fault = Literal["not there", "below the bar", "too light", "too heavy"]
 
 PIVOT: Final = Piece(Fraction(0), "kg")
-"""The end of a bar in a floor pivot: plates alone are counted on it."""
+"""The end of a bar in a floor pivot, or a belt: plates alone are counted on it."""
+ON_THE_BODY: Final = "on the body"
 
 
 class Loadable(NamedTuple):
@@ -95,6 +96,8 @@ def _around(by: LoadedBy, gym: Gym, asked: Fraction) -> Around:
             return loads_around(asked, Rack(bars, gym.plates, SLEEVES, gym.mixed_plates))
         case "sleeve":
             return loads_around(asked, Rack((PIVOT,), gym.plates, 1, gym.mixed_plates))
+        case "belt":
+            return loads_around(asked, Rack((PIVOT,), gym.plates, 1, gym.mixed_plates, ON_THE_BODY))
         case "weight":
             return weights_around(asked, by.stock, by.hands, gym)
         case "stack":

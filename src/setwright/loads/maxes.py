@@ -106,7 +106,7 @@ def _in_kg(best: Best, athlete: Athlete, movement: Movement) -> MaxFound | NoMax
         kg = Range(estimated_max(kg.low, reps).low, estimated_max(kg.high, reps).high)
     except TooManyReps as many:
         return NoMax(str(many))
-    return MaxFound(movement["name"], kg, HOW_KINDS[best.how], best.on, how, _unit(best.load))
+    return MaxFound(movement["name"], kg, HOW_KINDS[best.how], best.on, how, _unit(best.load, athlete))
 
 
 def _training(entry: Max, athlete: Athlete, movement: Movement, day: dt.date | None) -> MaxFound | NoMax:
@@ -120,7 +120,11 @@ def _training(entry: Max, athlete: Athlete, movement: Movement, day: dt.date | N
         kg = _lifted(load, athlete, movement)
         how = f"of the coach's own, beside the max of {best.on}"
         name = movement["name"]
-        return kg if isinstance(kg, NoMax) else MaxFound(name, kg, "training max", best.on, how, _unit(load))
+        return (
+            kg
+            if isinstance(kg, NoMax)
+            else MaxFound(name, kg, "training max", best.on, how, _unit(load, athlete))
+        )
     found = _in_kg(best, athlete, movement)
     if isinstance(found, NoMax) or share is None:
         return found
@@ -135,5 +139,7 @@ def _lifted(load: Load, athlete: Athlete, movement: Movement) -> Range | NoMax:
     return kg if kg.low > 0 else NoMax("with that much help nothing is left to lift")
 
 
-def _unit(load: Load) -> Unit:
-    return "lb" if load.unit == "lb" else "kg"
+def _unit(load: Load, athlete: Athlete) -> Unit:
+    """The unit of a max as typed; of the bare body that of the body mass."""
+    unit = load.unit or athlete.body_mass_unit
+    return "lb" if unit == "lb" else "kg"

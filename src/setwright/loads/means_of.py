@@ -6,7 +6,7 @@ from typing import Any, Final, Literal, NamedTuple
 
 from setwright.model.room import Gym, Stock
 
-Kind = Literal["bar", "sleeve", "weight", "stack", "band", "bodyweight", "other"]
+Kind = Literal["bar", "sleeve", "belt", "weight", "stack", "band", "bodyweight", "other"]
 BOTH: Final = 2
 """Hands, or stacks of a cable pair."""
 
@@ -33,8 +33,8 @@ class LoadedBy(NamedTuple):
 def means_of(movement: Mapping[str, Any], gym: Gym) -> LoadedBy:
     """What the movement is loaded by here; of several implements the first that the gym has.
 
-    "sleeve": plates on one end of a bar. "other": a machine, a sled, a ball, of which no gym file says what
-    can be put on.
+    "sleeve": plates on one end of a bar; "belt": plates on the body, which a load asks for and no movement.
+    "other": a machine, a sled, a ball, of which no gym file says what can be put on.
     """
     if movement["load_kind"] in ("bodyweight", "time or distance"):
         return LoadedBy("bodyweight")

@@ -20,13 +20,14 @@ class Rack(NamedTuple):
     """Bars and plates that can be put together. ``sleeves``: 2, or 1 where one end alone is loaded.
 
     ``mixed``: plates in kg and lb may go on one bar; without it a bar takes those of its own unit, and
-    those of the other where there are none of its own.
+    those of the other where there are none of its own. ``end``: where plates hang that are on no bar.
     """
 
     bars: tuple[Piece, ...]
     plates: tuple[Stock, ...]
     sleeves: int = SLEEVES
     mixed: bool = False
+    end: str = "on the sleeve"
 
     def on_a_side(self, plate: Stock) -> int:
         """How many plates of one kind can go on one end."""
@@ -146,11 +147,12 @@ def _put(bar: Piece, plates: tuple[Piece, ...], rack: Rack) -> Put:
 
 def _words(bar: Piece, side: tuple[Piece, ...], rack: Rack) -> str:
     """The bar and what goes on it: "20 kg bar, 20 + 5 + 1.25 a side"; units where they differ."""
-    one_unit = {plate.unit for plate in side} <= {bar.unit}
     named = f"{bar.words} {bar.name or 'bar'}"
     if not side:
-        return f"the empty {named}"
+        return f"the empty {named}" if rack.sleeves == SLEEVES else f"nothing {rack.end}"
+    units = {plate.unit for plate in side} | ({bar.unit} if rack.sleeves == SLEEVES else set())
+    one_unit = len(units) == 1
     plates = " + ".join(figure(plate.mass) if one_unit else plate.words for plate in side)
     if rack.sleeves == SLEEVES:
         return f"{named}, {plates} a side"
-    return f"{plates} {bar.unit} on the sleeve" if one_unit else f"{plates} on the sleeve"
+    return f"{plates} {side[0].unit} {rack.end}" if one_unit else f"{plates} {rack.end}"

@@ -2,11 +2,16 @@
 
 from collections import Counter
 from collections.abc import Iterator, Sequence
-from typing import NamedTuple
+from fractions import Fraction
+from itertools import islice
+from typing import Final, NamedTuple
 
 from setwright.loads.plates import SLEEVES, Rack, every_way
 from setwright.loads.put import Piece, Put, Use, pieces
 from setwright.model.room import Gym
+
+MOST_WAYS: Final = 100
+"""Ways to one load that are tried, the fewest plates first (choice)."""
 
 Thing = tuple[str, Piece]
 State = tuple[int, frozenset[tuple[Thing, int]]]
@@ -47,11 +52,11 @@ class Together(NamedTuple):
 def together(puts: Sequence[Put], gym: Gym) -> Together:
     """Whether so many loads, one a lifter, are there at once.
 
-    A bar may be loaded another way to the same load. Plates told per rack are each rack's own and never
-    short. ``short`` counts by the loads as they were given.
+    A bar may be loaded another way to the same load, of which the first hundred are tried. Plates told per
+    rack are each rack's own and never short. ``short`` counts by the loads as they were given.
     """
     there = _there(gym)
-    ways = [tuple(_ways(put, gym)) for put in puts]
+    ways = [tuple(islice(_ways(put, gym), MOST_WAYS)) for put in puts]
     fitting = _fitting(ways, there, gym, set())
     if fitting is not None:
         return Together(tuple(fitting))
@@ -79,6 +84,11 @@ def _shared(put: Put, gym: Gym) -> dict[Thing, int]:
     return {(use.what, use.piece): use.number for use in put.uses if not _of_the_rack(use, gym)}
 
 
+def _shared_kg(put: Put, gym: Gym) -> Fraction:
+    """How much of what everybody shares a load takes, the same whichever way it is put on."""
+    return sum((piece.kg * number for (_, piece), number in _shared(put, gym).items()), Fraction(0))
+
+
 def _of_the_rack(use: Use, gym: Gym) -> bool:
     return use.what == "plates" and gym.plates_per_rack
 
@@ -100,6 +110,8 @@ def _fitting(
     """One way for each lifter out of what is ``left``; None when there is none. ``dead``: tried in vain."""
     if not ways:
         return []
+    if sum(_shared_kg(every[0], gym) for every in ways) > sum(piece.kg * n for (_, piece), n in left.items()):
+        return None
     state = (len(ways), frozenset(left.items()))
     if state in dead:
         return None

@@ -17,13 +17,16 @@ LimitAngle = Literal["arm behind", "arm up", "arm across", "arm turned out"]
 
 
 class Limit(Frozen):
-    """What a clinician set: an angle, a load, banned kinds of work or movements. Never a diagnosis."""
+    """What a clinician set: an angle, a load, banned kinds of work or movements. Never a diagnosis.
+
+    ``unit``: of the load; a percent is of the tested max.
+    """
 
     place: Place
     angle: LimitAngle | None = None
     at_most_deg: float | None = None
     load_at_most: float | None = None
-    unit: Literal["kg", "lb"] | None = None
+    unit: Literal["kg", "lb", "%"] | None = None
     no: tuple[str, ...] = ()
     avoid: tuple[str, ...] = ()
     side: Literal["left", "right"] | None = None

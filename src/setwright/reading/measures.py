@@ -11,7 +11,7 @@ from typing import Final, Literal, NamedTuple
 from setwright.reading import key_rules as rules
 from setwright.reading.fields import word
 from setwright.reading.gathering import Gathering
-from setwright.reading.nodes import Node
+from setwright.reading.nodes import Node, Scalar
 
 Unit = Literal["kg", "lb"]
 
@@ -26,6 +26,7 @@ _NUMBER = r"(\d+(?:[.,]\d+)?)"
 _WHOLE = re.compile(r"\d{1,6}$")
 _MINUTES = re.compile(rf"{_NUMBER}\s*(?:min|mins|minutes?|'|’)?$", re.IGNORECASE)
 _MASS = re.compile(rf"{_NUMBER}\s*([a-z]+)?$", re.IGNORECASE)
+_PERCENT = re.compile(rf"{_NUMBER}\s*%$")
 _LENGTH = re.compile(rf"{_NUMBER}\s*(cm|m)?$", re.IGNORECASE)
 _DEGREES = re.compile(rf"(-?){_NUMBER}\s*(?:deg|degrees?|°)?$", re.IGNORECASE)
 _DATE = re.compile(r"(\d{4})-(\d{1,2})-(\d{1,2})$")
@@ -34,6 +35,13 @@ _SECONDS = re.compile(
     rf"(?:(\d+)?:(\d\d)|{_NUMBER}\s*(s|sec|secs|seconds?|min|mins|minutes?))$", re.IGNORECASE
 )
 _CLOCK = re.compile(r"([01]?\d|2[0-3])[:.h]([0-5]\d)$")
+
+
+class MostLoad(NamedTuple):
+    """The heaviest load that is allowed; ``unit`` None when none is written."""
+
+    value: float
+    unit: Unit | Literal["%"] | None
 
 
 class Mass(NamedTuple):
@@ -113,6 +121,15 @@ def mass(node: Node, found: Gathering) -> Mass | None:
             "write a number with its unit, for example `63 kg`",
         )
     return read
+
+
+def mass_or_percent(node: Node, found: Gathering) -> MostLoad | None:
+    """A mass with or without its unit, or a percent: "20 kg", "60%"."""
+    percent = _PERCENT.match(node.text) if isinstance(node, Scalar) else None
+    if percent:
+        return MostLoad(number(percent[1]), "%")
+    read = mass(node, found)
+    return MostLoad(*read) if read else None
 
 
 def mass_of(typed: str) -> Mass | None:

@@ -5,12 +5,13 @@ from itertools import groupby
 from typing import Final, NamedTuple
 
 from setwright.findings import Level, Seen
-from setwright.library.names import fold, split
+from setwright.library.table import Library
 from setwright.model.people import Athlete
+from setwright.model.plan import Week
 from setwright.rules.aims import training
 from setwright.rules.cures import instead_for
 from setwright.rules.doing import Task, tasks
-from setwright.rules.limits import has_ended
+from setwright.rules.limits import has_ended, sounds_like
 from setwright.rules.rule import Case, Cure, Fault, Rule
 
 BAD = """\
@@ -55,38 +56,36 @@ class Listed(NamedTuple):
 def find(case: Case) -> Iterator[Fault]:
     """One fault an athlete, movement on the list and kind of likeness, with every line."""
     for athlete in training(case.coverage.week):
-        listed = sorted(_listed(case, athlete), key=lambda one: (one.avoided, one.how))
-        for _, lines in groupby(listed, key=lambda one: (one.avoided, one.how)):
+        on_list = sorted(
+            listed(case.coverage.week, case.means.table, athlete), key=lambda one: (one.avoided, one.how)
+        )
+        for _, lines in groupby(on_list, key=lambda one: (one.avoided, one.how)):
             yield _fault(case, athlete, tuple(lines))
 
 
-def _listed(case: Case, athlete: Athlete) -> Iterator[Listed]:
-    week = case.coverage.week
+def listed(week: Week, table: Library, athlete: Athlete) -> Iterator[Listed]:
+    """Every line of an athlete that is on a list of theirs, or may be, once a name on it."""
     for task in tasks(week, athlete):
         for name in athlete.avoid:
-            if how := _how(case, name, task):
+            if how := _how(table, name, task):
                 yield Listed(name, how, task)
         for limit in athlete.limits:
             for name in limit.avoid:
-                if how := _how(case, name, task):
+                if how := _how(table, name, task):
                     yield Listed(name, "ended" if has_ended(limit, week, task.session) else how, task)
 
 
-def _how(case: Case, avoided: str, task: Task) -> str:
+def _how(table: Library, avoided: str, task: Task) -> str:
     """How a line is on the list: "is" by any of its names, "sounds like" where its name holds the words."""
-    table, item = case.means.table, task.item
+    item = task.item
     if item.key is not None and table.find(avoided).key == item.key:
         return "is"
     named = item.name if item.key is None else str(table.movement(item.key)["name"])
-    return "sounds like" if _words(avoided) <= _words(named) else ""
+    return "sounds like" if sounds_like(avoided, named) else ""
 
 
-def _words(name: str) -> set[str]:
-    return {fold(word) for word in split(name)}
-
-
-def _fault(case: Case, athlete: Athlete, listed: tuple[Listed, ...]) -> Fault:
-    first = min(listed, key=lambda one: one.task.item.place.line)
+def _fault(case: Case, athlete: Athlete, lines: tuple[Listed, ...]) -> Fault:
+    first = min(lines, key=lambda one: one.task.item.place.line)
     item, key = first.task.item, first.task.item.key
     change = f"ask whoever wrote the list before {athlete.name} does it"
     if first.how == "is" and key is not None:
@@ -98,8 +97,7 @@ def _fault(case: Case, athlete: Athlete, listed: tuple[Listed, ...]) -> Fault:
         why=_WHY[first.how],
         cure=Cure(change),
         seen=tuple(
-            Seen(f"{one.task.session.title}, {one.task.item.name}", one.task.item.place.line)
-            for one in listed
+            Seen(f"{one.task.session.title}, {one.task.item.name}", one.task.item.place.line) for one in lines
         ),
         level=_LEVELS.get(first.how, Level.advice),
         to_others=f"a list of an athlete's stands against {item.name}",

@@ -2,9 +2,9 @@
 
 from collections.abc import Iterator
 
-from setwright.loads.lines import Line
+from setwright.loads.lines import FOUND_ON_THE_DAY, Lift, Line
 from setwright.reading.dose import SetGroup
-from setwright.rules.lifts import FOUND_ON_THE_DAY, Lift, lines_of, names, works
+from setwright.rules.lifts import lines_of, names, works
 from setwright.rules.rule import CHOICE, Case, Cure, Fault, Option, Rule
 
 BAD = """\

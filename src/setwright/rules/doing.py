@@ -5,15 +5,19 @@ from typing import NamedTuple
 
 from setwright.model.people import Athlete
 from setwright.model.plan import Group, Item, Session, Week
-from setwright.model.theirs import lines_of, meant, names_of, own_load
+from setwright.model.theirs import lines_of, meant, names_of, own_load, with_own_load
 
 
 class Task(NamedTuple):
-    """A line that an athlete does, in its session; ``as_written`` False where it was changed for somebody."""
+    """A line that an athlete does, in its session and group, with a load of their own in it.
+
+    ``as_written``: False where it was changed for somebody.
+    """
 
     session: Session
     item: Item
     as_written: bool
+    group: Group | None = None
 
 
 def tasks(week: Week, athlete: Athlete) -> Iterator[Task]:
@@ -30,4 +34,6 @@ def _task(session: Session, entry: Item | Group, item: Item, called: frozenset[s
     """The line as it stands, or what the athlete does instead of it."""
     chosen = any(one.for_ or one.not_for for one in (entry, item)) or own_load(item, called) is not None
     for line in lines_of(item, called):
-        yield Task(session, line, as_written=line is item and not chosen)
+        own = with_own_load(line, called)
+        group = entry if isinstance(entry, Group) and own is line else None
+        yield Task(session, own, line is item and not chosen, group)

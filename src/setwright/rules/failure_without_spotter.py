@@ -3,9 +3,11 @@
 from collections.abc import Iterator
 from typing import Final
 
-from setwright.coverage import Work
+from setwright.coverage import SessionCover, Work
 from setwright.findings import Level
+from setwright.model.plan import Item
 from setwright.reading.dose import SetGroup, SetWork
+from setwright.rules.queues import alone
 from setwright.rules.rule import Case, Cure, Fault, Rule, seen
 
 BAD = """\
@@ -32,13 +34,17 @@ OVER_THE_BODY: Final = frozenset({"horizontal push", "vertical push", "squat", "
 
 
 def find(case: Case) -> Iterator[Fault]:
-    """One fault a session; a gap where the gym file says that nobody spots, advice where it does not say."""
+    """One fault a session; a gap where the gym file says that nobody spots.
+
+    Where it does not say, advice, and none about lines at which nobody is alone.
+    """
     gym = case.coverage.week.gym
     if gym is None or gym.spotter == "yes":
         return
     nobody = gym.spotter == "none"
     for session in case.coverage.sessions:
-        works = tuple(work for work in session.works if _needs_somebody(work))
+        shared = () if nobody else _shared(case, session)
+        works = tuple(work for work in session.works if _needs_somebody(work) and work.item not in shared)
         if not works:
             continue
         names = ", ".join(dict.fromkeys(work.name for work in works))
@@ -57,6 +63,13 @@ def find(case: Case) -> Iterator[Fault]:
             day=works[0].day,
             level=Level.gap if nobody else None,
         )
+
+
+def _shared(case: Case, session: SessionCover) -> tuple[Item, ...]:
+    """The lines at which nobody is alone, so that another one of the group may spot."""
+    room = case.means.room(session.session)
+    blocks = room.blocks if room else ()
+    return tuple(item for block in blocks if room and not alone(room, block) for item in block.items)
 
 
 def _needs_somebody(work: Work) -> bool:

@@ -50,6 +50,12 @@ def judge(case: Case, text_rules: Iterable[str] = (), rules: Iterable[Rule] = RU
     )
 
 
+def standing(case: Case, rules: Iterable[Rule] = RULES) -> tuple[Spoken, ...]:
+    """What the rules find in a case and nobody allowed, each fault by itself, before any are told as one."""
+    kept, _, _ = partition(_uncovered(_spoken(case, rules)), allows(case.coverage))
+    return tuple(kept)
+
+
 def _spoken(case: Case, rules: Iterable[Rule]) -> Iterator[Spoken]:
     for rule in rules:
         level = case.aim.level(rule.id, case.coverage)

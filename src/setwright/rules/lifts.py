@@ -5,27 +5,15 @@ from typing import Final, NamedTuple, TypeVar
 
 from setwright.findings import Seen
 from setwright.loads.asked_for import Asked, Kilograms, load_asked_for
-from setwright.loads.lines import Line, lines
+from setwright.loads.lines import Lift, Line, lifts_of, lines
 from setwright.loads.maxes import WHOLE, MaxFound, max_of
 from setwright.loads.ranges import Range
 from setwright.model.people import Athlete
-from setwright.reading.dose import Load, SetGroup, SetWork
 from setwright.rules.rule import Case
 
 Some = TypeVar("Some")
 
-FOUND_ON_THE_DAY: Final = ("top_set", "test")
-"""Kinds of sets whose load is worked up to, not worked out."""
 OF_THE_MAX: Final = ("tested max", "estimated max", "today's max")
-
-
-class Lift(NamedTuple):
-    """Sets of one kind of a line, with their load. ``group`` is None in a circuit by the clock."""
-
-    work: Line
-    load: Load
-    sets: SetWork | None = None
-    group: SetGroup | None = None
 
 
 class Asking(NamedTuple):
@@ -54,15 +42,7 @@ def works(case: Case) -> Iterator[Line]:
 
 def lifts(case: Case) -> Iterator[Lift]:
     """Every kind of set with a load that can be worked out, in the order it is done."""
-    for work in works(case):
-        dose, shared = work.item.dose, work.group.load if work.group else None
-        if dose is None and (alone := work.item.load or shared):
-            yield Lift(work, alone)
-        for group in dose.groups if dose else ():
-            for sets in group.every_work:
-                load = sets.load or shared
-                if load is not None and group.kind not in FOUND_ON_THE_DAY:
-                    yield Lift(work, load, sets, group)
+    return (lift for work in works(case) for lift in lifts_of(work))
 
 
 def asking(case: Case, lift: Lift) -> Iterator[Asking]:

@@ -5,6 +5,7 @@ from collections.abc import Mapping
 from typing import Final, Literal, NamedTuple
 
 from setwright.coverage import Movement
+from setwright.library.names import fold, split
 from setwright.model.people import Athlete, Limit
 from setwright.model.plan import DAYS, Item, Session, Week
 
@@ -29,10 +30,14 @@ _ARMS_IDLE: Final = frozenset({
 
 
 class Held(NamedTuple):
-    """What became of one limit: the answer, and the greatest angle reached in degrees where one is known."""
+    """What became of one limit: the answer, and the greatest angle reached in degrees where one is known.
+
+    ``asked``: of a limit on the load, what the line asks for, in words.
+    """
 
     answer: Answer
     reached_deg: float | None = None
+    asked: str = ""
 
 
 def hold(limit: Limit, movement: Movement, *, tolerance_deg: float = TOLERANCE_DEG) -> Held:
@@ -58,9 +63,23 @@ def hold(limit: Limit, movement: Movement, *, tolerance_deg: float = TOLERANCE_D
     return Held(answer, extreme["max"])
 
 
-def nears(movement: Movement, athlete: Athlete) -> bool:
-    """Whether the movement breaks a limit of the athlete, comes near it, or can't be held against it."""
-    return any(hold(limit, movement).answer != "inside" for limit in athlete.limits)
+def nears(movement: Movement, athlete: Athlete, *, touching: bool = False) -> bool:
+    """Whether the movement breaks a limit of the athlete, comes near it, or can't be held against it.
+
+    ``touching`` True: one that is just at a limit is taken as inside it.
+    """
+    inside = ("inside", "at the limit") if touching else ("inside",)
+    return any(hold(limit, movement).answer not in inside for limit in athlete.limits)
+
+
+def avoids(athlete: Athlete) -> tuple[str, ...]:
+    """The names of what an athlete is to avoid, as typed: on their list and under their limits."""
+    return (*athlete.avoid, *(name for limit in athlete.limits for name in limit.avoid))
+
+
+def sounds_like(avoided: str, name: str) -> bool:
+    """Whether the name of a movement holds every word of a name on a list of what to avoid."""
+    return {fold(word) for word in split(avoided)} <= {fold(word) for word in split(name)}
 
 
 def touches(limit: Limit, item: Item, movement: Movement, athlete: Athlete) -> bool:

@@ -5,8 +5,9 @@ from typing import NamedTuple
 
 from setwright.findings import Seen
 from setwright.loads.asked_for import NoNumber
+from setwright.loads.lines import Lift
 from setwright.model.people import Athlete
-from setwright.rules.lifts import Lift, asked_of_everybody, lines_of, names
+from setwright.rules.lifts import asked_of_everybody, lines_of, names
 from setwright.rules.rule import Case, Cure, Fault, Rule
 
 BAD = """\
@@ -85,7 +86,7 @@ def _change(case: Case, movement: str, first: Lift, athletes: list[Athlete]) -> 
         file = "put `training max 90%`, or your own percent or load, behind the max in the squad file"
     else:
         file = "put the max, or a set that it is estimated from, in the squad file: "
-        file += f"`{movement}: from 30 kg x 8 on {day}`"
+        file += f"`{movement}: from 30 {week.unit or 'kg'} x 8 on {day}`"
     line = f"`- {first.work.name}: {_amount(first)} at 4 RIR`"
     who = ", ".join(dict.fromkeys(athlete.name for athlete in athletes))
     return f"{file}; or start light with {line} and `for: [{who}]`, and put `not for: [{who}]` on this one"

@@ -1,17 +1,19 @@
-"""Who shares what on the floor, by a plain count: places to train at, people, and the time of a turn."""
+"""Who shares what on the floor, for the rules: by the groups and stations of ``floor``, not its search."""
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Iterator
 from typing import Final, NamedTuple
 
-from setwright.coverage import Work
+from setwright.coverage import SessionCover, Work
+from setwright.floor.blocks import Block
+from setwright.floor.kit import holds, noun, there
+from setwright.floor.room import Room
 from setwright.model.plan import Week
-from setwright.model.room import Gym, exactly
-from setwright.reading.counting import count
+from setwright.model.room import Gym
 from setwright.rules.aims import training
 from setwright.rules.doing import tasks
+from setwright.rules.rule import Case
 
-CHANGE_S: Final = 20.0
-"""One goes and the next one is ready, in seconds (choice, no source)."""
+MANY: Final = 2
 
 
 class Takes(NamedTuple):
@@ -22,51 +24,36 @@ class Takes(NamedTuple):
     there: int
 
 
-def _cables(gym: Gym) -> int:
-    return sum(cable.stacks for cable in gym.cables)
-
-
-def _bars(gym: Gym) -> int:
-    return sum(bar.singles for bar in gym.straight_bars)
-
-
-KINDS: Final[Mapping[str, tuple[str, int, Callable[[Gym], int | None]]]] = {
-    "rack": ("racks", 1, lambda gym: gym.racks),
-    "rack set low": ("racks", 1, lambda gym: gym.racks),
-    "bar and plates": ("bars", 1, _bars),
-    "bench": ("benches", 1, lambda gym: gym.benches),
-    "flat bench": ("benches", 1, lambda gym: gym.benches),
-    "incline bench": ("benches", 1, lambda gym: gym.benches),
-    "upright bench": ("benches", 1, lambda gym: gym.benches),
-    "cable": ("cables", 1, _cables),
-    "rope": ("cables", 1, _cables),
-    "cable pair": ("cables", 2, _cables),
-}
-"""The library's stations that a gym file counts: the kind of place, how many of it, and where it stands."""
-
-
 def takes(gym: Gym, work: Work) -> Iterator[Takes]:
     """The counted places that a line takes up; what the gym file does not count is left out."""
-    for need in work.movement["needs"]:
-        if need in gym.stations:
-            yield Takes(need, 1, gym.stations[need])
-        elif need in KINDS:
-            kind, number, there = KINDS[need]
-            if counted := there(gym):
-                yield Takes(kind, number, counted)
+    for pool, number in holds(work.movement, None, gym).items():
+        if counted := int(there(pool, gym)):
+            yield Takes(pool if pool in gym.stations else noun(MANY, pool), number, counted)
 
 
-def weights(gym: Gym, work: Work) -> Iterator[Takes]:
-    """The dumbbells that a line takes up, where it says their mass and the gym file lists it."""
-    load = work.item.dose.groups[0].works[0].load if work.item.dose else None
-    if "dumbbell" not in work.movement["implement"] or load is None or load.kind != "mass" or not load.low:
+def rooms(case: Case) -> Iterator[tuple[SessionCover, Room]]:
+    """Each session with its room, where a gym file is there and somebody is known to come."""
+    if case.coverage.week.gym is None:
         return
-    unit = load.unit or "kg"
-    listed = (stock for stock in gym.dumbbells if stock.unit == unit and exactly(load.low) in stock.masses())
-    there = sum(stock.singles for stock in listed)
-    if there:
-        hands = load.hands or (2 if "dumbbell pair" in work.movement["needs"] else 1)
-        yield Takes(f"dumbbells of {load.low:g} {unit}", hands, there)
+    for session in case.coverage.sessions:
+        room = case.means.room(session.session)
+        if room is not None:
+            yield session, room
+
+
+def sharing(room: Room, block: Block) -> int:
+    """The most who do a block at one station."""
+    return max(len(room.doing(block, group)) for group in room.groups)
+
+
+def alone(room: Room, block: Block) -> bool:
+    """Whether in some group one person does the block without the others."""
+    return any(len(room.doing(block, group)) == 1 for group in room.groups)
+
+
+def works_of(session: SessionCover, block: Block) -> tuple[Work, ...]:
+    """The lines of a block that are counted."""
+    return tuple(work for work in session.works if work.item in block.items)
 
 
 def people_at(week: Week, work: Work) -> int:
@@ -74,13 +61,3 @@ def people_at(week: Week, work: Work) -> int:
     if week.squad:
         return sum(any(task.item is work.item for task in tasks(week, one)) for one in training(week))
     return work.session.people or week.people or 0
-
-
-def turn_s(work: Work) -> float:
-    """Seconds from one lifter's set to the next one's: a set of the line, and the change.
-
-    A line of a circuit by the clock has none.
-    """
-    assert work.item.dose is not None, "only a circuit by the clock does without a dose"
-    counted = count(work.item.dose)
-    return (counted.work_s + counted.pause_s) / max(counted.sets.low, 1) + CHANGE_S

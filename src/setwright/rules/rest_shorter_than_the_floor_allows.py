@@ -1,12 +1,12 @@
 """Rule rest-shorter-than-the-floor-allows: so many share a rack that turns come later than written."""
 
-import math
 from collections.abc import Iterator
 
 from setwright.coverage import Work
 from setwright.findings import Seen
+from setwright.floor.timing import NEXT_PERSON_S, rest_given
 from setwright.reading.dose import Rest
-from setwright.rules.queues import CHANGE_S, people_at, turn_s
+from setwright.rules.queues import rooms, sharing, works_of
 from setwright.rules.rule import CHOICE, Case, Cure, Fault, Option, Rule
 
 BAD = """\
@@ -37,29 +37,28 @@ RACKS = frozenset({"rack", "rack set low"})
 
 def find(case: Case) -> Iterator[Fault]:
     """One fault for each line at a rack; lines of a group are left to the clock of the floor."""
-    gym = case.coverage.week.gym
-    if gym is None or gym.people_per_rack is None:
-        return
-    for work in case.coverage.works:
-        rest = _rest(work)
-        if rest is None or work.group is not None or not RACKS & set(work.movement["needs"]):
+    for session, room in rooms(case):
+        if room.gym is None or room.gym.people_per_rack is None:
             continue
-        people = people_at(case.coverage.week, work)
-        sharing = min(gym.people_per_rack, math.ceil(people / gym.racks) if gym.racks else people)
-        wait = (sharing - 1) * turn_s(work)
-        if wait >= rest + LONGER.value:
-            yield _fault(work, rest, sharing, wait)
+        for block in room.blocks:
+            for work in works_of(session, block):
+                rest, people = _rest(work), sharing(room, block)
+                if rest is None or work.group is not None or not RACKS & set(work.movement["needs"]):
+                    continue
+                wait = rest_given(block, people)
+                if wait >= rest + LONGER.value:
+                    yield _fault(work, rest, people, wait, block.set_s + NEXT_PERSON_S)
 
 
-def _fault(work: Work, rest: float, sharing: int, wait: float) -> Fault:
+def _fault(work: Work, rest: float, people: int, wait: float, turn: float) -> Fault:
     return Fault(
         place=work.item.place,
         where=work.session.title,
-        message=f"{work.session.title}'s {work.name}: rest {_clock(rest)} is written, and with {sharing} at "
+        message=f"{work.session.title}'s {work.name}: rest {_clock(rest)} is written, and with {people} at "
         f"a rack the next turn comes after about {_clock(wait)}",
         why="the others' sets and the changes between them take that long, whatever the sheet says",
         cure=Cure(f"write rest {_clock(wait)}, or fewer to a rack"),
-        seen=(Seen(f"a set and the change take about {turn_s(work):.0f} s"),),
+        seen=(Seen(f"a set and the change take about {turn:.0f} s"),),
         day=work.day,
     )
 
@@ -85,12 +84,12 @@ RULE = Rule(
     id="rest-shorter-than-the-floor-allows",
     looks_at="item",
     summary="with so many at a rack the next turn comes clearly later than the rest that is written",
-    why="a plain count: the others at the rack do one set each, with a change after each",
+    why="the groups of the floor: the others at the rack do one set each, with a change after each",
     change="write the rest that there will be, put fewer to a rack, or give the waiting ones something to do",
     source="common practice, no source",
     bad=BAD,
     good=GOOD,
     find=find,
     folds=True,
-    options=(LONGER, Option("change of lifters at a rack", CHANGE_S, "s", CHOICE)),
+    options=(LONGER, Option("change of lifters at a rack", NEXT_PERSON_S, "s", "common practice, no source")),
 )

@@ -5,8 +5,10 @@ from collections.abc import Iterator
 from setwright.coverage import SessionCover
 from setwright.coverage.clock import REP_S, REST_S, SETUP_S, SWAP_S, WARM_UP_SET_S, entry_seconds
 from setwright.coverage.counts import count_items
+from setwright.coverage.cut import leaves
 from setwright.findings import Seen
 from setwright.model.plan import Group, Item
+from setwright.rules.queues import rooms
 from setwright.rules.rule import CHOICE, Case, Cure, Fault, Option, Rule
 
 BAD = """\
@@ -36,38 +38,41 @@ def find(case: Case) -> Iterator[Fault]:
     """One fault for each session with minutes written that its clock is clearly over."""
     for day, session in enumerate(case.coverage.sessions):
         written = session.session.minutes
-        if written is None or session.minutes <= written * (1 + OVER.value / 100):
+        took = _minutes(case, session)
+        whole = (session.session.warm_up_minutes or 0) + sum(minutes for _, minutes in took)
+        if written is None or whole <= written * (1 + OVER.value / 100):
             continue
-        took = _minutes(session)
         yield Fault(
             place=session.session.place,
             where=session.session.title,
-            message=f"{session.session.title} takes about {session.minutes:.0f} minutes, "
-            f"{written:g} are written",
+            message=f"{session.session.title} takes about {whole:.0f} minutes, {written:g} are written",
             why="what does not fit is dropped on the day, and nobody has chosen what",
-            cure=_shorter(session, took, written),
+            cure=_shorter(whole, took, written),
             seen=tuple(_seen(session, took)),
             day=day,
         )
 
 
-def _minutes(session: SessionCover) -> list[tuple[Entry, float]]:
-    """Every line or group with its minutes, setting up too."""
+def _minutes(case: Case, session: SessionCover) -> list[tuple[Entry, float]]:
+    """Every line or group with its minutes, setting up too: of one person, in a gym of the busiest group."""
     counts = count_items(session.session)
-    return [(entry, (SETUP_S + entry_seconds(entry, counts)) / 60) for entry in session.session.work]
+    alone = {n: SETUP_S + entry_seconds(entry, counts) for n, entry in enumerate(session.session.work, 1)}
+    shared = next((room.busiest for cover, room in rooms(case) if cover is session), {})
+    took = {n: max(seconds, shared.get(n, 0.0)) for n, seconds in alone.items()}
+    return [(entry, took[n] / 60) for n, entry in enumerate(session.session.work, 1)]
 
 
-def _shorter(session: SessionCover, took: list[tuple[Entry, float]], written: float) -> Cure:
+def _shorter(whole: float, took: list[tuple[Entry, float]], written: float) -> Cure:
     """Leave out from the lines that are dropped first, as many as it takes, but never the whole session."""
-    left, out = session.minutes, []
-    by_rank = sorted(enumerate(took), key=lambda one: (-one[1][0].priority, -one[0]))
+    left, out = whole, []
+    by_rank = sorted(enumerate(took), key=lambda one: leaves(one[1][0].priority, one[0]))
     for _, (entry, minutes) in by_rank[:-1]:
         if left <= written:
             break
         left -= minutes
         out.append(f"{_name(entry)} ({minutes:.0f} min)")
     change = f"leave out {', '.join(out)}" if out else "shorten the rests"
-    return Cure(f"{change}, pair lines as a superset, or write `minutes: {session.minutes:.0f}`")
+    return Cure(f"{change}, pair lines as a superset, or write `minutes: {whole:.0f}`")
 
 
 def _seen(session: SessionCover, took: list[tuple[Entry, float]]) -> Iterator[Seen]:
@@ -84,7 +89,8 @@ RULE = Rule(
     id="session-over-time",
     looks_at="session",
     summary="sets, rests, warm-up sets and changes of a session add up to clearly more than its minutes",
-    why="the clock is one person's, who waits for nobody. Pairing lines saves about a third: in six "
+    why="the clock is one person's, or with people and a gym file that of the group with most to do, whose "
+    "members take turns; nobody waits for another group. Pairing lines saves about a third: in six "
     "movements of four sets with two minutes of rest 36 % of the session, by one study",
     change="leave out what matters least, pair lines that don't tire each other, or write more minutes",
     source="common practice, no source, for the seconds; the saving of supersets: burke2024 (abstract)",

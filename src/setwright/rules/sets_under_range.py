@@ -24,13 +24,8 @@ GOOD = BAD.replace("2 x 8", "4 x 8")
 
 
 def find(case: Case) -> Iterator[Fault]:
-    """One fault for all muscles under their range, each judged by the high end of its sets.
-
-    A week that is lighter on purpose is not judged.
-    """
-    if case.coverage.single_session or case.coverage.week.lighter:
-        return
-    short = {g: bound for g, bound in _bounds(case).items() if sets_of(case.coverage, g).high < bound.sets}
+    """One fault for all muscles under their range, each judged by the high end of its sets."""
+    short = too_few(case)
     if not short:
         return
     worst = max(short.values(), key=lambda bound: bound.level)
@@ -45,6 +40,16 @@ def find(case: Case) -> Iterator[Fault]:
         level=worst.level,
         source=worst.source,
     )
+
+
+def too_few(case: Case) -> dict[str, Bound]:
+    """The muscle groups under their range, each with its lower bound.
+
+    A session by itself and a week that is lighter on purpose are not judged.
+    """
+    if case.coverage.single_session or case.coverage.week.lighter:
+        return {}
+    return {g: bound for g, bound in _bounds(case).items() if sets_of(case.coverage, g).high < bound.sets}
 
 
 def _bounds(case: Case) -> dict[str, Bound]:

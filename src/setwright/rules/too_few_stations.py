@@ -4,10 +4,12 @@ from collections.abc import Iterator
 
 from setwright.coverage import SessionCover, Work
 from setwright.findings import Seen
+from setwright.floor.blocks import Block
+from setwright.floor.kit import noun, pool_words
+from setwright.floor.room import Room
+from setwright.floor.timing import NEXT_PERSON_S, seconds
 from setwright.model.plan import Group
-from setwright.model.room import Gym
-from setwright.places import Place
-from setwright.rules.queues import CHANGE_S, people_at, takes, turn_s, weights
+from setwright.rules.queues import rooms, sharing, works_of
 from setwright.rules.rule import CHOICE, Case, Cure, Fault, Option, Rule
 
 BAD = """\
@@ -31,48 +33,36 @@ GOOD = BAD.replace("people: 24", "people: 6")
 
 FULL = Option("share of the session in which a place may be in use", 100, "%", CHOICE)
 
-Wanted = dict[str, tuple[int, float, list[Work]]]
-
 
 def find(case: Case) -> Iterator[Fault]:
     """One fault a session and kind of place; one a circuit that moves by the clock and kind of thing.
 
     Sessions without minutes are judged by their circuits only.
     """
-    gym = case.coverage.week.gym
-    if gym is None:
-        return
-    for session in case.coverage.sessions:
-        yield from _at_once(case, gym, session)
-        minutes = session.session.minutes
-        if minutes is None:
+    for session, room in rooms(case):
+        yield from _at_once(session, room)
+        if room.available_s is None:
             continue
-        for kind, (there, seconds, works) in _wanted(case, gym, session).items():
-            needed = seconds / 60 / there
-            if needed > minutes * FULL.value / 100:
-                yield _fault(case, session, f"{kind} ({there} there)", needed, works)
+        in_turn = room.only({block.number for block in room.blocks if block.whole_s is None})
+        for pool in dict.fromkeys(pool for block in in_turn.blocks for pool in block.holds):
+            if room.there[pool] and in_turn.taken_s(pool) > room.available_s * FULL.value / 100:
+                yield _fault(session, in_turn, pool)
 
 
-def _at_once(case: Case, gym: Gym, session: SessionCover) -> Iterator[Fault]:
+def _at_once(session: SessionCover, room: Room) -> Iterator[Fault]:
     """Circuits by the clock whose stations want more of one thing at a time than there is.
 
     Any two stations of a circle are in use at some time once more than half of them are.
     """
-    circuits: dict[Place, list[Work]] = {}
-    for work in session.works:
-        if work.group is not None and work.group.each_s:
-            circuits.setdefault(work.group.place, []).append(work)
-    for circuit in circuits.values():
-        if max(people_at(case.coverage.week, work) for work in circuit) <= len(circuit) / 2:
+    for block in room.blocks:
+        by_the_clock = isinstance(block.entry, Group) and block.entry.each_s
+        if not by_the_clock or len(room.people) <= len(block.moves) / 2:
             continue
-        wanted: dict[str, tuple[int, int, list[Work]]] = {}
-        for work in circuit:
-            for kind, number, there in (*takes(gym, work), *weights(gym, work)):
-                _, before, works = wanted.get(kind, (there, 0, []))
-                wanted[kind] = there, before + number, [*works, work]
-        for kind, (there, number, works) in wanted.items():
-            if number > there:
-                yield _fault_of_circuit(f"{number} {kind}", there, works)
+        for pool, number in block.holds.items():
+            if number > room.there[pool] > 0:
+                names = [move.name for move in block.moves if pool in move.holds]
+                works = [work for work in works_of(session, block) if work.name in names]
+                yield _fault_of_circuit(pool_words(number, pool), int(room.there[pool]), works)
 
 
 def _fault_of_circuit(what: str, there: int, works: list[Work]) -> Fault:
@@ -90,41 +80,34 @@ def _fault_of_circuit(what: str, there: int, works: list[Work]) -> Fault:
     )
 
 
-def _wanted(case: Case, gym: Gym, session: SessionCover) -> Wanted:
-    """By kind of place: how many there are, the seconds that everybody needs there, and the lines."""
-    wanted: Wanted = {}
-    for work in session.works:
-        if work.group is not None and _by_the_clock(work.group):
-            continue
-        seconds = people_at(case.coverage.week, work) * work.sets.low * turn_s(work)
-        for kind, number, there in takes(gym, work):
-            _, before, works = wanted.get(kind, (there, 0.0, []))
-            wanted[kind] = there, before + number * seconds, [*works, work]
-    return wanted
-
-
-def _by_the_clock(group: Group) -> bool:
-    return bool(group.each_s or group.time_s or group.every_s)
-
-
-def _fault(case: Case, session: SessionCover, places: str, needed: float, works: list[Work]) -> Fault:
-    people = max(people_at(case.coverage.week, work) for work in works)
+def _fault(session: SessionCover, room: Room, pool: str) -> Fault:
+    blocks = [block for block in room.blocks if pool in block.holds]
+    works = [work for block in blocks for work in works_of(session, block)]
+    there, needed = room.there[pool], room.taken_s(pool) / 60
     return Fault(
         place=works[0].item.place,
         where=session.session.title,
-        message=f"{session.session.title}: everybody's sets take about {needed:.0f} minutes at the {places}, "
-        f"{session.session.minutes:g} are written",
-        why=f"{people} people one after the other, the places never empty: it does not fit in any order",
+        message=f"{session.session.title}: everybody's sets take about {needed:.0f} minutes at the "
+        f"{noun(there, pool)} ({there:g} there), {session.session.minutes:g} are written",
+        why=f"{len(room.people)} people in {len(room.groups)} groups one after the other, the places never "
+        "empty: it does not fit in any order",
         cure=Cure(
             "give part of the group another movement that trains the same, do fewer sets there, or take two "
             "days"
         ),
         seen=tuple(
-            Seen(f"{work.name}: {work.sets.low:g} sets, about {turn_s(work):.0f} s a turn", work.line)
-            for work in works
+            Seen(
+                f"{block.name}: about {_minutes(room, block)} min for {sharing(room, block)} at one place",
+                block.entry.place.line,
+            )
+            for block in blocks
         ),
         day=works[0].day,
     )
+
+
+def _minutes(room: Room, block: Block) -> int:
+    return round(seconds(block, sharing(room, block)) / 60)
 
 
 RULE = Rule(
@@ -132,12 +115,12 @@ RULE = Rule(
     looks_at="session",
     summary="everybody's sets at one kind of place take longer than the session, however they are dealt out; "
     "or a circuit by the clock needs more of one thing at once than there is",
-    why="a plain count: people times sets times the time of a turn, over the places that the gym file "
-    "counts; who waits for whom is not looked at, so a plan that passes may still jam",
+    why="the groups of the floor, one after the other at the places that the gym file counts; who waits for "
+    "whom is not looked at, so a plan that passes may still jam: `setwright floor` looks",
     change="another movement for part of the group, fewer sets there, or a second day",
     source="common practice, no source",
     bad=BAD,
     good=GOOD,
     find=find,
-    options=(FULL, Option("change of lifters at a place", CHANGE_S, "s", CHOICE)),
+    options=(FULL, Option("change of lifters at a place", NEXT_PERSON_S, "s", "common practice, no source")),
 )

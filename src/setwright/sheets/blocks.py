@@ -1,19 +1,23 @@
 """The work of a session as blocks that are never parted: numbers, doses, loads, boxes, headings, remarks."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Final
 
 from setwright.library.table import Library
-from setwright.model.plan import AthleteLoad, Group, Item, Week
-from setwright.model.theirs import Known, lines_of, meant, own_load
+from setwright.loads.lines import Line as Lifted
+from setwright.model.people import Athlete
+from setwright.model.plan import AthleteLoad, Group, Item, Session, Week
+from setwright.model.theirs import Known, lines_of, meant, own_load, with_own_load
 from setwright.reading.dose import Amount, Dose, Load, SetGroup, SetWork, Span
 from setwright.reading.say import dose_short
 from setwright.sheets.boxes import boxes, ramps
 from setwright.sheets.headings import group_heading
-from setwright.sheets.loads import group_loads, load_words, loads_in_a_cell
+from setwright.sheets.loads import load_words
+from setwright.sheets.people import known_as
 from setwright.sheets.view import Block, Box, Line, LoadWords
 from setwright.sheets.words import NO_LOAD, letter, rest, tempo, typeset
+from setwright.sheets.worked import Worked
 
 _BLANKS: Final = {"external": "", "stack": "pin", "band": "band", "assisted": "of help"}
 """What stands after the blank for a load that the plan leaves open, by the library's kinds of load.
@@ -41,15 +45,6 @@ class Writer:
         """One load in words."""
         return load_words(load, self.unit, self.week.max_kind)
 
-    def loads(self, item: Item, own: AthleteLoad | None = None) -> LoadWords:
-        """What is lifted as written, by everybody or by one person on their ``own``, or else room for it."""
-        each = self._each_hand(item)
-        if own:
-            words = loads_in_a_cell(own.loads, self.unit, self.week.max_kind, each_hand=each)
-            return words or LoadWords(NO_LOAD)
-        groups = item.dose.groups if item.dose else ()
-        return group_loads(groups, self.unit, self.week.max_kind, each_hand=each) or self.blank(item)
-
     def blank(self, item: Item) -> LoadWords:
         """Room for a load that the plan leaves open, where the movement takes one."""
         after = _BLANKS.get(self._of(item, "load_kind") or "external")
@@ -63,14 +58,41 @@ class Writer:
         return str(self.library.movement(item.key)[field]) if item.key else ""
 
 
-def blocks(work: Iterable[Item | Group], athlete: Known, writer: Writer) -> tuple[Block, ...]:
+@dataclass(frozen=True, slots=True)
+class Copy:
+    """A session as it is printed for one person, or for everybody.
+
+    ``athlete``: a person's name with the groups they belong to, None for everybody. ``lifter``: whose loads
+    are worked out; without one those that are the same for all.
+    """
+
+    session: Session
+    athlete: Known
+    writer: Writer
+    lifter: Athlete | None = None
+
+    def loads(self, item: Item, group: Group | None) -> Worked | None:
+        """The loads of a line, worked out as far as they can be; None for a movement nobody knows."""
+        if item.key is None:
+            return None
+        movement = self.writer.library.movement(item.key)
+        lifters = (self.lifter,) if self.lifter else ()
+        line = Lifted(0, self.session, item, group, movement, lifters)
+        return Worked(line, self.writer.week, self.writer.library)
+
+
+def copy_for(athlete: Athlete | None, session: Session, writer: Writer) -> Copy:
+    """The copy of a session for an athlete; their loads are their own once a max or a mass is on file."""
+    lifter = athlete if athlete and (athlete.maxes or athlete.body_mass) else None
+    return Copy(session, known_as(writer.week, athlete), writer, lifter)
+
+
+def blocks(copy: Copy) -> tuple[Block, ...]:
     """The blocks of a session, numbered as in the plan, so that the whole room counts alike.
 
-    Lines that somebody does in place of one share its number.
-    ``athlete``: a person's name with the groups they belong to, None for everybody. What is not for
-    that person is left out.
+    Lines that somebody does in place of one share its number. What is not for the person is left out.
     """
-    return tuple(_written(work, athlete, writer))
+    return tuple(_written(copy))
 
 
 def numbered(entry: Item | Group, number: int, athlete: Known) -> list[tuple[str, Item]]:
@@ -87,45 +109,54 @@ def numbered(entry: Item | Group, number: int, athlete: Known) -> list[tuple[str
     ]
 
 
-def _written(work: Iterable[Item | Group], athlete: Known, writer: Writer) -> Iterator[Block]:
-    for number, entry in enumerate(work, start=1):
-        members = numbered(entry, number, athlete)
+def _written(copy: Copy) -> Iterator[Block]:
+    for number, entry in enumerate(copy.session.work, start=1):
+        members = numbered(entry, number, copy.athlete)
         if isinstance(entry, Group) and members:
-            yield _group_block(entry, members, writer, athlete)
+            yield _group_block(entry, members, copy)
         elif members:
-            yield Block(tuple(line_words(item, label, writer, athlete) for label, item in members))
+            yield Block(tuple(line_words(item, label, copy) for label, item in members))
 
 
-def _group_block(group: Group, members: list[tuple[str, Item]], writer: Writer, athlete: Known) -> Block:
-    load = writer.load(group.load) if group.load else None
+def _group_block(group: Group, members: list[tuple[str, Item]], copy: Copy) -> Block:
+    load = copy.writer.load(group.load) if group.load else None
     heading = group_heading(group, list(dict.fromkeys(number for number, _ in members)))
     if load:
         heading += f"; {load.large} {load.small}".rstrip()
     return Block(
-        lines=tuple(line_words(item, number, writer, athlete, group) for number, item in members),
+        lines=tuple(line_words(item, number, copy, group) for number, item in members),
         heading=typeset(heading),
-        remarks=_remarks(group, athlete),
+        remarks=_remarks(group, copy.athlete),
         next_time=group.next.text if group.next else None,
         rounds_box=_open_ended(group),
     )
 
 
-def line_words(item: Item, number: str, writer: Writer, athlete: Known, group: Group | None = None) -> Line:
-    """One line as it is printed for this person."""
-    dose = item.dose
-    own = own_load(item, athlete)
-    shared_load = group is not None and group.load is not None and own is None
-    load = LoadWords() if shared_load else writer.loads(item, own)
+def line_words(item: Item, number: str, copy: Copy, group: Group | None = None) -> Line:
+    """One line as it is printed for the person of a copy."""
+    writer, own = copy.writer, own_load(item, copy.athlete)
+    worked = copy.loads(with_own_load(item, copy.athlete), group)
+    blank = writer.blank(item)
+    warm_up = item.warm_up or (item.dose.warm_up if item.dose else None)
     return Line(
         number=number,
         name=writer.name(item),
         dose=dose_text(item, group),
-        remarks=(*_timing(item), *_remarks(item, athlete)),
-        load=load,
+        remarks=(*_timing(item), *_remarks(item, copy.athlete)),
+        load=_load(worked, own, group, blank),
         boxes=_boxes(item, group),
-        ramps=ramps(item.warm_up or (dose.warm_up if dose else None), writer.load, writer.blank(item)),
+        ramps=ramps(warm_up, worked.warm_up(blank) if worked else ()),
         next_time=item.next.text if item.next else None,
     )
+
+
+def _load(worked: Worked | None, own: AthleteLoad | None, group: Group | None, blank: LoadWords) -> LoadWords:
+    """What is lifted, or room for it; nothing where the group says it for all."""
+    if own is not None and not own.loads:
+        return LoadWords(NO_LOAD)
+    if group is not None and group.load is not None and own is None:
+        return LoadWords()
+    return (worked.work() if worked else None) or blank
 
 
 def dose_text(item: Item, group: Group | None) -> str:

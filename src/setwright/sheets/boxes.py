@@ -1,9 +1,9 @@
 """The boxes of a dose: one a set, with its target; and the warm-up rows that lead up to it."""
 
-from collections.abc import Callable
+from collections.abc import Iterable
 from typing import Final
 
-from setwright.reading.dose import Dose, Load, SetGroup, SetWork, WarmUp, WarmUpStep
+from setwright.reading.dose import Dose, SetGroup, SetWork, WarmUp, WarmUpStep
 from setwright.sheets.view import Box, LoadWords, Ramp
 from setwright.sheets.words import amount, span
 
@@ -20,16 +20,17 @@ def boxes(dose: Dose) -> tuple[Box, ...]:
     return every if len(every) <= MOST_BOXES else (Box(f"{len(every)} sets"),)
 
 
-def ramps(warm_up: WarmUp | None, say: Callable[[Load], LoadWords], blank: LoadWords) -> tuple[Ramp, ...]:
-    """The warm-up sets of a line as rows; loads that are left to the athlete get a ``blank``."""
+def ramps(warm_up: WarmUp | None, loads: Iterable[LoadWords]) -> tuple[Ramp, ...]:
+    """The warm-up sets of a line as rows; ``loads``: that of each step, or of each set without a step."""
     if warm_up is None:
         return ()
-    told = tuple(
-        Ramp(_ramp(step), say(step.load) if step.load else LoadWords(), Box(amount(step.amount)))
-        for step in warm_up.steps
+    if warm_up.count:
+        return tuple(_ramp("warm-up set", load, "") for load in loads)
+    return tuple(
+        _ramp(_warm_up(step), load, amount(step.amount))
+        for step, load in zip(warm_up.steps, loads, strict=True)
         for _ in range(step.sets)
     )
-    return told or tuple(Ramp("warm-up set", blank, Box("")) for _ in range(warm_up.count or 0))
 
 
 def _of_group(group: SetGroup) -> tuple[Box, ...]:
@@ -52,6 +53,13 @@ def _box(work: SetWork) -> Box:
     return Box(target, reserve=rir is not None and rir[1] > 0)
 
 
-def _ramp(step: WarmUpStep) -> str:
+def _ramp(text: str, load: LoadWords, target: str) -> Ramp:
+    """A warm-up row; a load with its plates goes beside the repetitions, and the plates into its column."""
+    if load.large and load.small and load.blank is None:
+        return Ramp(text, LoadWords(small=load.small), Box(target), at=load.large)
+    return Ramp(text, load, Box(target))
+
+
+def _warm_up(step: WarmUpStep) -> str:
     unit = "" if step.amount.unit in ("s", "m") else f" {step.amount.unit}"
     return f"warm-up: {amount(step.amount)}{unit}"

@@ -5,7 +5,7 @@ from typing import Final
 
 from setwright.coverage.clock import session_minutes
 from setwright.coverage.counts import Counts, count_items
-from setwright.coverage.cut import KEEP, USUAL
+from setwright.coverage.cut import KEEP, USUAL, leaves
 from setwright.model.plan import Group, Item, Session
 from setwright.model.theirs import Known, entry_of, meant
 from setwright.sheets.words import letter
@@ -38,7 +38,7 @@ def short_of_time(session: Session, athlete: Known) -> str | None:
         for part in _members(session, n, entry, athlete)
     ]
     first = sorted(
-        (one for one in whole + parts if one.priority > KEEP), key=lambda one: (-one.priority, -one.place)
+        (one for one in whole + parts if one.priority > KEEP), key=lambda one: leaves(one.priority, one.place)
     )
     first = first[: min(MOST_LEFT_OUT, len(blocks) - 1)]
     if not first:

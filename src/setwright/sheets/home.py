@@ -6,12 +6,11 @@ from typing import Final
 
 from setwright.library.table import Library
 from setwright.model.plan import Group, Item, Session, Week
-from setwright.model.theirs import Known
 from setwright.reading.dose import Dose, SetWork
 from setwright.reading.habits import Habits
 from setwright.reading.say import say_dose
 from setwright.sheets import card_words, words
-from setwright.sheets.blocks import Writer, line_words, numbered, over_rounds
+from setwright.sheets.blocks import Copy, Writer, copy_for, line_words, numbered, over_rounds
 from setwright.sheets.figures import is_drawn
 from setwright.sheets.headings import group_heading
 from setwright.sheets.movement_words import Entry, kit, watch
@@ -79,7 +78,7 @@ def _of_session(session: Session, writer: Writer, mark: str) -> Iterator[HomeShe
     names = full_names([athlete.name for athlete in athletes if athlete]) or (None,)
     for athlete, name in zip(athletes, names, strict=True):
         known = known_as(week, athlete)
-        work = tuple(_blocks(session, known, writer))
+        work = tuple(_blocks(copy_for(athlete, session, writer)))
         warm_up = warm_up_words(session, known, writer)
         if work:
             yield HomeSheet(
@@ -93,12 +92,12 @@ def _of_session(session: Session, writer: Writer, mark: str) -> Iterator[HomeShe
             )
 
 
-def _blocks(session: Session, known: Known, writer: Writer) -> Iterator[HomeBlock]:
-    for place, entry in enumerate(session.work, start=1):
-        members = numbered(entry, place, known)
+def _blocks(copy: Copy) -> Iterator[HomeBlock]:
+    for place, entry in enumerate(copy.session.work, start=1):
+        members = numbered(entry, place, copy.athlete)
         group = entry if isinstance(entry, Group) else None
         if members:
-            moves = tuple(_move(item, number, group, known, writer) for number, item in members)
+            moves = tuple(_move(item, number, group, copy) for number, item in members)
             yield HomeBlock(moves, _in_turn(group, [number for number, _ in members]) if group else None)
 
 
@@ -106,9 +105,10 @@ def _in_turn(group: Group, numbers: list[str]) -> str:
     return words.typeset(words.sentence(group_heading(group, list(dict.fromkeys(numbers)))))
 
 
-def _move(item: Item, number: str, group: Group | None, known: Known, writer: Writer) -> HomeMove:
+def _move(item: Item, number: str, group: Group | None, copy: Copy) -> HomeMove:
+    writer = copy.writer
     movement: Entry = writer.library.movement(item.key) if item.key else {}
-    load = line_words(item, number, writer, known, group).load
+    load = line_words(item, number, copy, group).load
     told = (
         (card_words.LOAD, f"{load.large} {load.small}".strip()),
         (card_words.DO, words.sentence(item.note) if item.note else ""),

@@ -1,14 +1,16 @@
-"""A load as written, in the words of the sheet; kilograms per athlete are not worked out here."""
+"""A load as written, in the words of the sheet, and several loads in one cell."""
 
 from collections.abc import Sequence
 from typing import Final
 
-from setwright.reading.dose import Load, SetGroup
+from setwright.reading.dose import Load
 from setwright.sheets.view import LoadWords
-from setwright.sheets.words import number
+from setwright.sheets.words import ONE_A_HAND, number
 
 BOTH: Final = 2
 """Hands."""
+
+A_SIDE: Final = " a side"
 
 MOST_IN_A_LIST: Final = 4
 """Loads written out side by side; more are shown as first to last (choice: what the column holds)."""
@@ -48,37 +50,31 @@ def _ready(load: Load, unit: str) -> LoadWords:
         case "speed":
             return LoadWords(_figure(load, "m/s"))
         case _:
-            return LoadWords(_figure(load, unit), "one a hand" if load.hands == BOTH else "")
+            return LoadWords(_figure(load, unit), ONE_A_HAND if load.hands == BOTH else "")
 
 
-def group_loads(
-    groups: tuple[SetGroup, ...], unit: str, percent_of: str, *, each_hand: bool = False
-) -> LoadWords | None:
-    """The loads of a dose in one cell, or None when none is written; the rest as for ``loads_in_a_cell``."""
-    loads = [work.load for group in groups for work in group.every_work if work.load is not None]
-    return loads_in_a_cell(loads, unit, percent_of, each_hand=each_hand)
-
-
-def loads_in_a_cell(
-    loads: Sequence[Load], unit: str, percent_of: str, *, each_hand: bool = False
-) -> LoadWords | None:
+def in_a_cell(words: Sequence[LoadWords]) -> LoadWords | None:
     """Loads, one for all sets or one a set, in one cell; None when there are none.
 
-    Sets of different loads are listed; a share of a max that changes keeps one blank. ``each_hand``: the
-    movement takes two dumbbells, so that a plain mass is one of them.
+    Sets of different loads are listed, their plates too; a share of a max that changes keeps one blank.
     """
-    if each_hand:
-        loads = [load.model_copy(update={"hands": BOTH}) if load.kind == "mass" else load for load in loads]
-    words = list(dict.fromkeys(load_words(load, unit, percent_of) for load in loads))
-    if not words:
-        return None
-    if len(words) == 1:
-        return words[0]
-    smalls = {one.small for one in words}
-    blank = next((one.blank for one in words if one.blank is not None), None)
-    return LoadWords(
-        _list([one.large or one.small for one in words]), smalls.pop() if len(smalls) == 1 else "", blank
-    )
+    different = list(dict.fromkeys(words))
+    if len(different) <= 1:
+        return different[0] if different else None
+    smalls = list(dict.fromkeys(one.small for one in different))
+    blank = next((one.blank for one in different if one.blank is not None), None)
+    large = _list([one.large or one.small for one in different])
+    return LoadWords(large, smalls[0] if len(smalls) == 1 else _plates(smalls), blank)
+
+
+def _plates(smalls: list[str]) -> str:
+    """The plates of several loads, bar and "a side" said once; nothing if not all are plates, or many."""
+    if len(smalls) > MOST_IN_A_LIST or not all(small.endswith(A_SIDE) for small in smalls):
+        return ""
+    told = [small.removesuffix(A_SIDE).rpartition(", ") for small in smalls]
+    bars = {bar + comma for bar, comma, _ in told}
+    plates = [plates for _, _, plates in told] if len(bars) == 1 else ["".join(one) for one in told]
+    return f"{bars.pop() if len(bars) == 1 else ''}{'; '.join(plates)}{A_SIDE}"
 
 
 def _list(loads: list[str]) -> str:

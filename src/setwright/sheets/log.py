@@ -7,9 +7,9 @@ from typing import Final
 from setwright.library.table import Library
 from setwright.model.plan import Session, Week
 from setwright.sheets import card_words, words
-from setwright.sheets.blocks import Writer, blocks
+from setwright.sheets.blocks import Writer, blocks, copy_for
 from setwright.sheets.home import at_home
-from setwright.sheets.people import full_names, known_as, who_trains
+from setwright.sheets.people import full_names, who_trains
 from setwright.sheets.sessions import room_title, session_date
 from setwright.sheets.view import Block
 
@@ -53,7 +53,7 @@ def _of_session(session: Session, writer: Writer, mark: str) -> Iterator[LogShee
     names = full_names([athlete.name for athlete in athletes if athlete]) or (None,)
     day = session_date(week, session)
     for athlete, name in zip(athletes, names, strict=True):
-        work = blocks(session.work, known_as(week, athlete), writer)
+        work = blocks(copy_for(athlete, session, writer))
         if work:
             yield LogSheet(
                 athlete=name,

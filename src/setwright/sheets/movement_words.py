@@ -3,8 +3,8 @@
 from collections.abc import Mapping
 from typing import Any, Final
 
+from setwright.floor.kit import ALWAYS_THERE
 from setwright.model.plan import Item
-from setwright.rules.stations import ALWAYS_THERE
 
 MOST_CAUTIONS: Final = 2
 """Cautions told of a movement (choice: what is remembered)."""

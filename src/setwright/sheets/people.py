@@ -51,9 +51,15 @@ def _told_apart(names: Sequence[str], short: Callable[[str], str], longer: Calla
 
 
 def _first(name: str) -> str:
-    return name.split(maxsplit=1)[0]
+    return _words(name)[0]
 
 
 def _with_initial(name: str) -> str:
-    first, *more = name.split()
+    first, *more = _words(name)
     return f"{first} {more[-1][0]}." if more else first
+
+
+def _words(name: str) -> list[str]:
+    """The words of a name that hold a letter, where one does."""
+    every = name.split()
+    return [word for word in every if any(map(str.isalpha, word))] or every

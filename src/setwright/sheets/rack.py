@@ -13,13 +13,13 @@ from setwright.model.plan import Group, Item, Session, Week
 from setwright.model.room import Gym
 from setwright.places import Place
 from setwright.sheets import card_words, words
-from setwright.sheets.blocks import Writer, line_words, numbered
+from setwright.sheets.blocks import Writer, copy_for, line_words, numbered
 from setwright.sheets.clock_plan import Slot, clock_plan
 from setwright.sheets.headings import group_heading
 from setwright.sheets.home import at_home
-from setwright.sheets.people import first_names, known_as, who_trains
+from setwright.sheets.people import first_names, who_trains
 from setwright.sheets.sessions import session_day, session_title
-from setwright.sheets.view import Line, LoadWords
+from setwright.sheets.view import Line, LoadWords, Ramp
 
 MOST_ON_A_CARD: Final = 4
 """People on one card (choice: what can be read across a bar)."""
@@ -86,7 +86,7 @@ def rack_cards(week: Week, mark: str, table: Library) -> tuple[RackCard, ...]:
 
 
 def _of_slot(session: Session, slot: Slot, writer: Writer, mark: str) -> Iterator[RackCard]:
-    lifts = sorted(_lifts(slot, writer), key=_where)
+    lifts = sorted(_lifts(session, slot, writer), key=_where)
     for _, same in groupby(lifts, key=_where):
         yield from _cards(session, slot, tuple(same), writer, mark)
 
@@ -96,17 +96,17 @@ def _where(lift: _Lift) -> tuple[Place, str]:
     return lift.item.place, lift.item.name
 
 
-def _lifts(slot: Slot, writer: Writer) -> Iterator[_Lift]:
+def _lifts(session: Session, slot: Slot, writer: Writer) -> Iterator[_Lift]:
     """Everybody's lifts with a bar in one block."""
     if slot.entry is None or slot.number is None:
         return
     group = slot.entry if isinstance(slot.entry, Group) else None
     athletes = who_trains(writer.week)
     for athlete, name in zip(athletes, _names(athletes), strict=True):
-        known = known_as(writer.week, athlete)
-        for number, item in numbered(slot.entry, slot.number, known):
+        copy = copy_for(athlete, session, writer)
+        for number, item in numbered(slot.entry, slot.number, copy.athlete):
             if item.key and writer.library.movement(item.key)["load_write"] == ON_A_BAR:
-                yield _Lift(item, line_words(item, number, writer, known, group), name)
+                yield _Lift(item, line_words(item, number, copy, group), name)
 
 
 def _names(athletes: Sequence[Athlete | None]) -> tuple[str | None, ...]:
@@ -130,7 +130,7 @@ def _cards(
             title=f"{card_words.rack(place % racks + 1)}: {line.name}" if racks else line.name,
             facts=(
                 session_day(week, session) or session_title(week, session),
-                words.joined((line.number, slot.times, _turn(place, len(shared), racks or 1))),
+                words.joined((line.number, slot.times, _turn(place, len(shared), racks))),
             ),
             names=tuple(one.name for one in people),
             rows=tuple(_rows(people, writer.unit)),
@@ -151,18 +151,24 @@ def _shared(lifts: tuple[_Lift, ...], gym: Gym | None) -> list[tuple[_Lift, ...]
     return [lifts[begin:end] for begin, end in pairwise(ends)]
 
 
-def _turn(place: int, cards: int, racks: int) -> str | None:
-    turns = ceil(cards / racks)
-    return card_words.turn(place // racks + 1, turns) if turns > 1 else None
+def _turn(place: int, cards: int, racks: int | None) -> str | None:
+    """Whose turn it is, where more people than the racks hold do the lift."""
+    turns = ceil(cards / racks) if racks else 1
+    return card_words.turn(place // racks + 1, turns) if racks and turns > 1 else None
 
 
 def _rows(people: tuple[_Lift, ...], unit: str) -> Iterator[RackRow]:
     first = people[0].line
     for n, ramp in enumerate(first.ramps):
-        loads = tuple(_bare(one.line.ramps[n].load, unit) for one in people)
+        loads = tuple(_bare(_of_ramp(one.line.ramps[n]), unit) for one in people)
         yield RackRow(tuple(ramp.text.split(": ")), loads)
     loads = tuple(_bare(one.line.load, unit) for one in people)
     yield RackRow(tuple(first.dose.split(", ")), loads, work=True)
+
+
+def _of_ramp(ramp: Ramp) -> LoadWords:
+    """The load of a warm-up set with its plates."""
+    return LoadWords(ramp.at or ramp.load.large, ramp.load.small, ramp.load.blank)
 
 
 def _bare(load: LoadWords, unit: str) -> LoadWords:

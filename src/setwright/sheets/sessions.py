@@ -11,10 +11,10 @@ from setwright.model.plan import DAYS, Session, Week
 from setwright.reading.dose import Dose
 from setwright.reading.say import dose_short
 from setwright.sheets import words
-from setwright.sheets.blocks import Writer, blocks
+from setwright.sheets.blocks import Copy, Writer, blocks, copy_for
 from setwright.sheets.cutting import short_of_time
 from setwright.sheets.key import key
-from setwright.sheets.people import full_names, known_as, who_trains
+from setwright.sheets.people import full_names, who_trains
 from setwright.sheets.view import SessionSheet
 
 
@@ -63,15 +63,15 @@ def room_title(session: Session, week: Week) -> str:
 def _of_session(session: Session, writer: Writer, mark: str) -> Iterator[SessionSheet]:
     """A sheet for everyone in one session; those for whom it is the same share one draft."""
     named = theirs.named((*session.warm_up, *session.work))
-    drafts: dict[frozenset[str] | None, SessionSheet | None] = {}
+    drafts: dict[tuple[frozenset[str] | None, Athlete | None], SessionSheet | None] = {}
     athletes = who_trains(writer.week)
     names = full_names([athlete.name for athlete in athletes if athlete]) or (None,)
     for athlete, name in zip(athletes, names, strict=True):
-        known = known_as(writer.week, athlete)
-        own = known and known & named
-        if own not in drafts:
-            drafts[own] = _draft(session, own, writer, mark)
-        draft = drafts[own]
+        copy = copy_for(athlete, session, writer)
+        own = copy.athlete and copy.athlete & named
+        if (own, copy.lifter) not in drafts:
+            drafts[own, copy.lifter] = _draft(replace(copy, athlete=own), mark)
+        draft = drafts[own, copy.lifter]
         if draft is not None:
             yield _handed_to(athlete, name, draft) if athlete else draft
 
@@ -83,12 +83,11 @@ def _handed_to(athlete: Athlete, name: str | None, draft: SessionSheet) -> Sessi
     return replace(draft, athlete=name, when=(*when, status))
 
 
-def _draft(
-    session: Session, athlete: frozenset[str] | None, writer: Writer, mark: str
-) -> SessionSheet | None:
+def _draft(copy: Copy, mark: str) -> SessionSheet | None:
     """The sheet of a session without a name; None when it holds nothing for these people."""
+    session, athlete, writer = copy.session, copy.athlete, copy.writer
     week = writer.week
-    work = blocks(session.work, athlete, writer)
+    work = blocks(copy)
     if session.work and not work:
         return None
     return SessionSheet(

@@ -9,7 +9,7 @@ from setwright.model.plan import Group, Item, Session, Week
 from setwright.reading.dose import Amount
 from setwright.rules.means import Means, means
 from setwright.sheets import card_words, words
-from setwright.sheets.blocks import Writer, numbered
+from setwright.sheets.blocks import Copy, Writer, numbered
 from setwright.sheets.figures import is_drawn
 from setwright.sheets.headings import pace
 from setwright.sheets.home import at_home
@@ -64,10 +64,8 @@ def _of_session(session: Session, writer: Writer, there: Means, mark: str) -> It
                 timing=words.typeset(_timing(item, entry)),
                 where=words.joined((room_title(session, writer.week), card_words.on_the_sheet(label))),
                 picture=item.key if item.key and is_drawn(writer.library.movement(item.key)) else None,
-                lines=tuple(_lines(item, writer, there)),
-                stop=" ".join(
-                    words.sentence(f"stop when {stop}") for stop in (item.stop, entry.stop) if stop
-                ),
+                lines=tuple(_lines(item, Copy(session, None, writer), there)),
+                stop=" ".join(_stops(item, entry)),
                 footer=words.footer(writer.week, mark, session.day),
             )
 
@@ -101,10 +99,11 @@ def _unit(amount: Amount) -> str:
     return "" if amount.unit in ("s", "m") or amount.span.high is None else f" {amount.unit}"
 
 
-def _lines(item: Item, writer: Writer, there: Means) -> Iterator[tuple[str, str]]:
+def _lines(item: Item, copy: Copy, there: Means) -> Iterator[tuple[str, str]]:
     """What is known of a station; what is not has no line."""
-    movement: Entry = writer.library.movement(item.key) if item.key else {}
-    load = writer.loads(item)
+    movement: Entry = copy.writer.library.movement(item.key) if item.key else {}
+    worked = copy.loads(item, None)
+    load = (worked.work() if worked else None) or copy.writer.blank(item)
     told = (
         (card_words.DO, words.sentence(item.note) if item.note else ""),
         (card_words.LOAD, f"{load.large} {load.small}".strip()),

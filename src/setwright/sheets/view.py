@@ -26,11 +26,12 @@ class LoadWords:
 
 @dataclass(frozen=True, slots=True)
 class Ramp:
-    """A warm-up set of a line, as its own row."""
+    """A warm-up set of a line, as its own row; ``at``: its load, where its plates stand under ``load``."""
 
     text: str
     load: LoadWords
     box: Box
+    at: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -28,7 +28,10 @@ SESSION: Final = "Session"
 KEY: Final = "Key"
 ROUNDS_DONE: Final = "rounds done"
 NOTE: Final = "Note"
+AT: Final = "at"
 NO_LOAD: Final = "no load"
+EMPTY_BAR: Final = "empty bar"
+ONE_A_HAND: Final = "one a hand"
 COOL_DOWN: Final = "Cool-down:"
 MATRIX: Final = (
     "chest part", "sets", "moves that follow its line", "loaded long", "loaded short",

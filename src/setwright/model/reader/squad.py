@@ -41,7 +41,7 @@ def _until(node: Node, found: Gathering) -> str | None:
 _side = fields.one_of("side", SIDES)
 LIMIT_KEYS: Final[Table] = {
     **{f"{angle} at most": Key(angle, measures.degrees) for angle in get_args(LimitAngle)},
-    "load at most": Key("load", measures.mass),
+    "load at most": Key("load", measures.mass_or_percent),
     "no": Key("no", _banned),
     "avoid": Key("avoid", fields.names),
     "side": Key("side", _side),

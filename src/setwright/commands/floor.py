@@ -1,0 +1,89 @@
+"""Who does what when on the gym floor, and a session cut on the day."""
+
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated, Literal
+
+import typer
+
+from setwright.commands import shared
+
+if TYPE_CHECKING:
+    from setwright.checked import Checked
+    from setwright.floor.today import Change, Today
+    from setwright.model.plan import Session, Week
+
+app = typer.Typer()
+
+
+@app.command(epilog="Example:  setwright floor week-3.yaml --day Monday --minutes 45 --absent Tam")
+def floor(
+    file: shared.PlanFile,
+    *,
+    day: Annotated[
+        str | None,
+        typer.Option("--day", metavar="DAY", help="The session's day or name; none takes them all."),
+    ] = None,
+    week: shared.Week = None,
+    minutes: Annotated[
+        int | None,
+        typer.Option("--minutes", metavar="N", min=1, help="Today's minutes: says what is left out."),
+    ] = None,
+    without: Annotated[
+        list[str] | None,
+        typer.Option("--without", metavar="KIT", help="Out of order today: rack, rack-2, dip bars."),
+    ] = None,
+    absent: Annotated[
+        list[str] | None, typer.Option("--absent", metavar="NAME", help="An athlete who is not there today.")
+    ] = None,
+    form: Annotated[Literal["text", "json"], typer.Option("--format", help="Words, or JSON.")] = "text",
+    with_names: Annotated[
+        bool,
+        typer.Option("--with-names", help="Athletes' names in JSON too; machine output is read by others."),
+    ] = False,
+) -> None:
+    """Print the timetable of a session in its room: groups, clock, conflicts, what to put out.
+
+    Exit status: 0 nothing stands in the way, 1 conflicts, 2 could not run.
+    """
+    from setwright.findings import Level
+    from setwright.floor.today import Change
+    from setwright.report import terminal
+
+    checked = shared.checked(file, only_plans=True)
+    if any(one.level is Level.error for one in checked.findings):
+        typer.echo(terminal.text(checked, colour=shared.in_colour()), nl=False)
+        shared.stop("no timetable is made while the plan has errors")
+    change = Change(minutes, tuple(without or ()), tuple(absent or ()))
+    of_week = checked.weeks[shared.week_of(len(checked.weeks), week, file) - 1].week
+    found = [_today(session, of_week, checked, change) for session in _sessions(of_week, day, file)]
+    if form == "json":
+        from setwright.report.floor_machine import floor_json
+
+        typer.echo(floor_json(found, with_names=with_names), nl=False)
+    else:
+        from setwright.report.floor import floor_text
+
+        typer.echo("\n".join(map(floor_text, found)), nl=False)
+    raise typer.Exit(int(any(one.conflicts for one in found)))
+
+
+def _sessions(week: "Week", day: str | None, file: Path) -> "tuple[Session, ...]":
+    """The sessions that are asked for, or the end of the command."""
+    if not week.sessions:
+        shared.stop(f"{file}: there is no training in {week.title}, so nothing to set up")
+    found = tuple(session for session in week.sessions if day is None or session.is_called(day))
+    if not found:
+        named = ", ".join(session.title for session in week.sessions)
+        shared.stop(f"{file} has no session {day}: it has {named}")
+    return found
+
+
+def _today(session: "Session", week: "Week", checked: "Checked", change: "Change") -> "Today":
+    """The session as it can be done today, or the end of the command."""
+    from setwright.floor.today import NotHere, today
+
+    assert checked.table is not None, "a plan that was read has its library"
+    try:
+        return today(session, week, checked.table, change)
+    except NotHere as error:
+        shared.stop(f"{checked.file}: {error}")

@@ -1,0 +1,72 @@
+"""What the commands share: their arguments, a plan read or checked, and one sentence to leave with."""
+
+import sys
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated, NoReturn
+
+import typer
+
+if TYPE_CHECKING:
+    from setwright.checked import Checked
+
+AnyFile = Annotated[Path, typer.Argument(metavar="FILE", help="A plan, squad, gym or record file (YAML).")]
+Week = Annotated[
+    int | None, typer.Option("--week", metavar="N", help="Which week of a plan of several weeks.")
+]
+PlanFile = Annotated[Path, typer.Argument(metavar="FILE", help="A plan file (YAML).")]
+
+
+def stop(message: str) -> NoReturn:
+    """Print one sentence on the error stream and leave with 2, "could not run"."""
+    typer.echo(f"setwright: {message}", err=True)
+    raise typer.Exit(2)
+
+
+def plan_text(file: Path) -> str:
+    """The text of a plan, "-" being standard input, or the end of the command."""
+    from setwright.files import CannotRun, decode, read_text
+
+    try:
+        return decode(sys.stdin.buffer.read(), "standard input") if str(file) == "-" else read_text(file)
+    except CannotRun as error:
+        stop(str(error))
+
+
+def plans(named: list[Path]) -> list[Path]:
+    """The plan files named, folders replaced by the plans in them."""
+    from setwright.files import CannotRun, plans_in
+
+    try:
+        found = [plan for one in named for plan in plans_in(one)]
+    except CannotRun as error:
+        stop(str(error))
+    if not found:
+        stop(f"there is no plan in {named[0]}: a plan is a .yaml file with a line `plan: its name`")
+    return found
+
+
+def checked(file: Path, *, only_plans: bool = False) -> "Checked":
+    """The plan read, resolved, covered and judged; a squad, gym or record read."""
+    from functools import partial
+
+    from setwright.checked import check_file, check_plan
+    from setwright.files import read_beside
+
+    check_one = check_plan if only_plans else check_file
+    return check_one(str(file), plan_text(file), partial(read_beside, file))
+
+
+def week_of(weeks: int, named: int | None, file: Path) -> int:
+    """The week that is asked for, or the end of the command when the plan has no such week or several."""
+    if named is None and weeks > 1:
+        stop(f"{file} has {weeks} weeks; say which one, from --week 1 to --week {weeks}")
+    if named is not None and not 1 <= named <= weeks:
+        stop(f"{file} has no week {named}: it has {'one week' if weeks == 1 else f'{weeks} weeks'}")
+    return named or 1
+
+
+def in_colour() -> bool:
+    """Colour only on a terminal, and never against NO_COLOR (https://no-color.org)."""
+    import os
+
+    return sys.stdout.isatty() and not os.environ.get("NO_COLOR")

@@ -1,0 +1,119 @@
+"""The loads of a line worked out for whoever its sheet is for, in the words of the sheet."""
+
+from collections.abc import Iterator
+from typing import Final
+
+from setwright.library.table import Library
+from setwright.loads.asked_for import Kilograms
+from setwright.loads.lines import FOUND_ON_THE_DAY, Line
+from setwright.loads.loadable import ON_THE_BODY
+from setwright.loads.put import Put, mass_words
+from setwright.loads.sets import Sets, sets_of
+from setwright.loads.typed import Carried, exact
+from setwright.model.plan import Week
+from setwright.model.room import kilograms
+from setwright.reading.dose import Load
+from setwright.reading.measures import Unit
+from setwright.sheets.loads import BOTH, in_a_cell, load_words
+from setwright.sheets.view import LoadWords
+from setwright.sheets.words import EMPTY_BAR, ONE_A_HAND
+
+OWN: Final = ("percent", "rm", "last")
+"""Kinds of load that a sheet prints as they are written only where they can't be worked out."""
+
+
+class Worked:
+    """The loads of a line for its one athlete, or for everybody where it has none."""
+
+    def __init__(self, line: Line, week: Week, table: Library) -> None:
+        self._line, self._week = line, week
+        self._sets = sets_of(line, week, table)
+
+    def work(self) -> LoadWords | None:
+        """The load of the work sets in one cell; None where none is written.
+
+        What is found on the day stands as it is written; what a drop goes down to stands in the dose.
+        """
+        worked = {sets.load: sets for sets in self._sets if sets.what == "work"}
+        groups = self._line.item.dose.groups if self._line.item.dose else ()
+        return in_a_cell(
+            [
+                self._as_written(sets.load)
+                if group.kind in FOUND_ON_THE_DAY
+                else self._words(worked[sets.load])
+                for group in groups
+                for sets in group.every_work
+                if sets.load is not None
+            ]
+        )
+
+    def warm_up(self, blank: LoadWords) -> Iterator[LoadWords]:
+        """The load of each kind of warm-up sets; ``blank`` for one that is left open and not worked out."""
+        for sets in self._sets:
+            if sets.what == "warm-up":
+                is_open = sets.percent is not None and not any(
+                    isinstance(wanted.asked, Kilograms) for wanted in sets.wanted
+                )
+                yield blank if is_open else self._words(sets)
+
+    def _words(self, sets: Sets) -> LoadWords:
+        wanted = sets.wanted[0] if sets.wanted else None
+        asked, carried = (wanted.asked, wanted.carried) if wanted else (None, None)
+        if isinstance(asked, Kilograms) and not _range_of_the_coach(sets.load):
+            put = carried and (carried.warm_up_put if sets.what == "warm-up" else carried.put)
+            if carried and put:
+                return self._put_on(carried, put, sets.load)
+            if sets.load is None or sets.load.kind in OWN:
+                return self._as_written(_bare(asked))
+        return self._as_written(sets.load) if sets.load else LoadWords()
+
+    def _as_written(self, load: Load) -> LoadWords:
+        if load.kind == "mass" and str(self._line.movement["load_write"]).startswith("each"):
+            load = load.model_copy(update={"hands": BOTH})
+        return load_words(load, self._week.unit or "", self._week.max_kind)
+
+    def _put_on(self, carried: Carried, put: Put, load: Load | None) -> LoadWords:
+        """What is put on, and below it the plates of a side, or where the weight comes from."""
+        unit = put.uses[0].piece.unit if put.uses else carried.asked.unit
+        total = f"{'up to ' if load and load.rising else ''}{mass_words(put.kg, unit)}"
+        by = carried.loadable.by
+        match by.kind:
+            case "bar":
+                return LoadWords(total, self._plates(put))
+            case "weight":
+                return LoadWords(f"{by.hands} × {total}", ONE_A_HAND) if by.hands > 1 else LoadWords(total)
+            case "belt":
+                return LoadWords(f"body + {total.removesuffix(f' {unit}')}", _added(put, unit))
+            case "sleeve":
+                return LoadWords(total, put.words)
+            case _:
+                large, _, small = put.words.partition(" to " if by.kind == "band" else ", ")
+                return LoadWords(large, f"to {small}" if by.kind == "band" else small)
+
+    def _plates(self, put: Put) -> str:
+        """The plates of a side; with the bar where the gym has straight bars of several weights."""
+        bars = {(bar.low, bar.unit) for bar in self._week.gym.straight_bars} if self._week.gym else set()
+        bar, _, plates = put.words.partition(", ")
+        if not plates:
+            return EMPTY_BAR if len(bars) == 1 else bar.removeprefix("the ")
+        return plates if len(bars) == 1 else put.words
+
+
+def _range_of_the_coach(load: Load | None) -> bool:
+    """Whether a load is a range that was typed for the athlete to choose from."""
+    return load is not None and load.kind == "mass" and load.low != load.high
+
+
+def _added(put: Put, unit: Unit) -> str:
+    """What is hung on the body: "kg added", with its plates where there are several."""
+    plates = put.words.removesuffix(f" {ON_THE_BODY}").removesuffix(f" {unit}")
+    return f"{unit} added: {plates}" if "+" in plates else f"{unit} added"
+
+
+def _bare(asked: Kilograms) -> Load:
+    """A load that nothing rounds, as if it had been typed."""
+    value = float(exact(asked.pick) / kilograms(exact(1.0), asked.unit))
+    if asked.way == "added to the body":
+        return Load(kind="bodyweight", plus=value or None, plus_high=value or None, unit=asked.unit)
+    hands = BOTH if asked.way == "in each hand" else None
+    return Load(kind="mass", low=value, high=value, unit=asked.unit, hands=hands)

@@ -1,0 +1,48 @@
+"""How long ``setwright swap`` searches on the example week, and how fast it judges: on one core, in process.
+
+The best of a few runs counts; a command adds its start-up (``startup``).
+"""
+
+import time
+from functools import partial
+from pathlib import Path
+
+from setwright.checked import check_plan
+from setwright.files import read_beside
+from setwright.rules.crossing_work_only import BAD as LONG_SEARCH
+from setwright.swapping.proposal import Proposal, propose
+
+EXAMPLE = Path(__file__).parents[2] / "examples" / "skerrow-bay" / "week-flawed.yaml"
+RUNS = 3
+LONGEST_S = 3.0
+"""Seconds for the example week."""
+LONGEST_A_SET_MS = 6.0
+"""Milliseconds for one set of changes, covered and judged: three times what an idle core takes."""
+
+
+def timed(file: Path, text: str) -> tuple[float, Proposal]:
+    """Seconds of processor time for the best of ``RUNS`` proposals, and the proposal."""
+    beside = partial(read_beside, file)
+    checked = check_plan(str(file), text, beside)
+    times = []
+    for _ in range(RUNS):
+        start = time.process_time()
+        proposal = propose(checked, beside)
+        times.append(time.process_time() - start)
+    return min(times), proposal
+
+
+def main() -> bool:
+    """Measure, print, and say whether both figures hold."""
+    example, _ = timed(EXAMPLE, EXAMPLE.read_text(encoding="utf-8"))
+    whole, longest = timed(Path("week.yaml"), LONG_SEARCH)
+    a_set = 1000 * whole / longest.found.tried
+    print(f"swap: the example week in {example:.2f} s (at most {LONGEST_S:g})")
+    print(
+        f"swap: {a_set:.1f} ms a set of changes (at most {LONGEST_A_SET_MS:g}), {whole:.1f} s at the longest"
+    )
+    return example <= LONGEST_S and a_set <= LONGEST_A_SET_MS
+
+
+if __name__ == "__main__":
+    raise SystemExit(not main())
