@@ -68,7 +68,8 @@ class LastPrint(Frozen):
 @in_its_style
 def all_sheets(checked: Checked) -> Sheets:
     """What stands on the sheets of every kind; their mark is filled in when they are written."""
-    return {kind.name: kind.pages(checked, words.MARK) for kind in KINDS.values()}
+    made = {make: make(checked, words.MARK) for make in {form.pages for form in KINDS.values()}}
+    return {kind: made[form.pages] for kind, form in KINDS.items()}
 
 
 def version_mark(checked: Checked, sheets: Sheets) -> str:

@@ -81,6 +81,8 @@ def _by_week(
     return pages
 
 
+_SESSIONS: Final = _by_week(session_sheets)
+
 _TABLE: Final = (
     SheetKind(
         name="week",
@@ -97,7 +99,7 @@ _TABLE: Final = (
         title="session sheets",
         upright=True,
         readers="public",
-        pages=_by_week(session_sheets),
+        pages=_SESSIONS,
         nothing="there is nothing to do in it for anyone who trains",
     ),
     SheetKind(
@@ -106,7 +108,7 @@ _TABLE: Final = (
         title="session sheets in large print",
         upright=True,
         readers="public",
-        pages=_by_week(session_sheets),
+        pages=_SESSIONS,
         nothing="there is nothing to do in it for anyone who trains",
     ),
     SheetKind(
