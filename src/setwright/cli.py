@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, Annotated, Literal
 
 import typer
 
-from setwright.commands import floor
+from setwright.commands import floor, folders, records
 from setwright.commands.shared import AnyFile, PlanFile, Week
 from setwright.commands.shared import checked as _checked
 from setwright.commands.shared import in_colour as _in_colour
@@ -435,6 +435,8 @@ def schema(
 
 
 app.add_typer(floor.app)
+app.add_typer(records.app)
+app.add_typer(folders.app)
 
 
 def main() -> None:

@@ -1,10 +1,15 @@
 """Reading a file whole and writing one whole: never a half-written file, never a traceback."""
 
 import codecs
+import contextlib
+import errno
 import os
 import re
+import secrets
 import tempfile
+from collections.abc import Iterator
 from pathlib import Path
+from typing import Final
 
 MAX_BYTES = 1_000_000
 """Largest file that is read, in bytes (choice: a plan of 10,000 lines is under 600,000)."""
@@ -15,6 +20,11 @@ DOCUMENTS = (b"PK\x03\x04", b"%PDF", b"\xd0\xcf\x11\xe0", b"\x89PNG", b"\xff\xd8
 UTF_32 = (b"\xff\xfe\0\0", b"\0\0\xfe\xff")
 EMPTY_BYTES = 0.25
 """Share of empty bytes from which bytes are UTF-16 and not UTF-8 (choice: half of Latin text in UTF-16)."""
+_NO_LINKS: Final = frozenset(
+    {errno.EPERM, errno.EACCES, errno.ENOSYS, errno.ENOTSUP, errno.EOPNOTSUPP, errno.EMLINK, errno.EINVAL}
+)
+"""What a file system says that gives a file no second name (some sticks and network drives)."""
+
 _FIRST_KEYS = re.compile("^(?:plan|record):", re.MULTILINE)
 
 
@@ -148,3 +158,64 @@ def write_whole(path: Path, whole: str | bytes) -> None:
             raise
     except OSError as error:
         raise CannotRun(f"{path} can't be written: {(error.strerror or str(error)).lower()}") from None
+
+
+def write_once(path: Path, text: str, *, read_only: bool = False) -> None:
+    """Write ``text`` into a file that is not there yet, and come back once it is safe on the disk.
+
+    It is written beside and gets its name at once and whole, and only while nobody has that name: after a
+    crash at any moment it is there in full or not at all. Of two who write it at once one gets the error.
+
+    Raises: FileExistsError; CannotRun when the folder can't be made or written.
+    """
+    mode = 0o444 if read_only and os.name == "posix" else 0o666
+    try:
+        with contextlib.suppress(FileExistsError):
+            path.parent.mkdir(parents=True)
+        with _written_beside(path, text.encode(), mode) as beside:
+            _named(beside, path, mode)
+        _settled(path.parent)
+        _settled(path.parent.parent)
+    except FileExistsError:
+        raise
+    except OSError as error:
+        raise CannotRun(f"{path} can't be written: {(error.strerror or str(error)).lower()}") from None
+
+
+@contextlib.contextmanager
+def _written_beside(target: Path, content: bytes, mode: int) -> Iterator[Path]:
+    """A file beside the target with the content safe on the disk; gone again afterwards."""
+    beside = target.with_name(f".{target.name}.{secrets.token_hex(8)}")
+    handle = os.open(beside, os.O_WRONLY | os.O_CREAT | os.O_EXCL | getattr(os, "O_BINARY", 0), mode)
+    try:
+        with os.fdopen(handle, "wb") as file:
+            file.write(content)
+            file.flush()
+            os.fsync(file.fileno())
+        yield beside
+    finally:
+        beside.unlink(missing_ok=True)
+
+
+def _named(beside: Path, target: Path, mode: int) -> None:
+    """Give the file its name, unless somebody has it. Raises: FileExistsError.
+
+    Without second names the name is taken by an empty file first, which the whole one then replaces.
+    """
+    try:
+        os.link(beside, target)
+    except OSError as error:
+        if error.errno not in _NO_LINKS:
+            raise
+        os.close(os.open(target, os.O_WRONLY | os.O_CREAT | os.O_EXCL, mode))
+        beside.replace(target)
+
+
+def _settled(folder: Path) -> None:
+    """Come back once the names in a folder are safe on the disk, where the system can say so."""
+    if hasattr(os, "O_DIRECTORY"):
+        handle = os.open(folder, os.O_RDONLY | os.O_DIRECTORY)
+        try:
+            os.fsync(handle)
+        finally:
+            os.close(handle)

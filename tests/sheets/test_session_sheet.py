@@ -6,8 +6,9 @@ from collections.abc import Callable
 
 import pytest
 
+from setwright.model.dates import session_date
 from setwright.sheets import asked, sheet_html
-from setwright.sheets.sessions import session_date, session_sheets
+from setwright.sheets.sessions import session_sheets
 from setwright.sheets.view import LoadWords, SessionSheet
 from tests.pages.plans import CIRCUIT, CLUB, LONG, check, example, school
 

@@ -18,8 +18,7 @@ PlanFile = Annotated[Path, typer.Argument(metavar="FILE", help="A plan file (YAM
 
 def stop(message: str) -> NoReturn:
     """Print one sentence on the error stream and leave with 2, "could not run"."""
-    typer.echo(f"setwright: {message}", err=True)
-    raise typer.Exit(2)
+    stop_with(2, message)
 
 
 def plan_text(file: Path) -> str:
@@ -70,3 +69,21 @@ def in_colour() -> bool:
     import os
 
     return sys.stdout.isatty() and not os.environ.get("NO_COLOR")
+
+
+def stop_with(status: int, message: str) -> NoReturn:
+    """Print one sentence on the error stream and leave with a status."""
+    typer.echo(f"setwright: {message}", err=True)
+    raise typer.Exit(status)
+
+
+def write_new(path: Path, text: str, lost: str) -> None:
+    """Write a file that is not there yet, or the end of the command; ``lost``: why none is written over."""
+    from setwright.files import CannotRun, write_once
+
+    try:
+        write_once(path, text)
+    except FileExistsError:
+        stop(f"{path} is there already and is not written over: {lost}; name another file with --out")
+    except CannotRun as error:
+        stop(str(error))

@@ -36,7 +36,8 @@ class AthleteDone(Frozen):
 class Record(Frozen):
     """A record file. ``plan`` is the name of the plan; ``place`` is the ``record`` key.
 
-    ``week`` counts from 1. A load without a unit is in ``unit``, else in the plan's.
+    ``corrects``: the file name of the kept record whose place it takes. ``week`` counts from 1. A load
+    without a unit is in ``unit``, else in the plan's.
     """
 
     plan: str
@@ -45,6 +46,7 @@ class Record(Frozen):
     session: str | None = None
     date: dt.date | None = None
     unit: Literal["kg", "lb"] | None = None
+    corrects: str | None = None
     athletes: tuple[AthleteDone, ...] = ()
     note: str | None = None
     private_note: str | None = None

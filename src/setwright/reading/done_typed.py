@@ -21,7 +21,7 @@ def typed_done(done: Done) -> str:
 def _part(load: Load | None, effort: Effort | None, sets: list[SetDone]) -> str:
     in_words = len({one.amount.unit for one in sets}) > 1
     amounts = ", ".join(_set(one, in_words=in_words) for one in sets)
-    lifted = f"{_load(load)} x " if load else ""
+    lifted = f"{load_typed(load)} x " if load else ""
     return f"{lifted}{amounts}{_effort(effort) if effort else ''}"
 
 
@@ -41,7 +41,8 @@ def _effort(effort: Effort) -> str:
     return f" at {figure} RIR" if effort.scale == "RIR" else f" at {effort.scale} {figure}"
 
 
-def _load(load: Load) -> str:
+def load_typed(load: Load) -> str:
+    """A load that was lifted, as it is typed: "60 kg", "2 x 20 kg", "bodyweight + 10 kg"."""
     figure = f"{number(load.low or 0)} {load.unit or ''}".strip()
     match load.kind:
         case "mass":

@@ -1,4 +1,4 @@
-"""Every rule about typed text, by id: of the file, of keys and values, the gym, doses and records."""
+"""Every rule about typed text, by id: of files, keys and values, the gym, doses, records and their tables."""
 
 from collections.abc import Mapping
 from typing import Final
@@ -6,11 +6,13 @@ from typing import Final
 from setwright.reading import (
     file_rules,
     gym_rules,
+    kept_rules,
     key_rules,
     max_rules,
     next_rules,
     questions,
     record_questions,
+    table_rules,
     week_rules,
 )
 from setwright.reading.faults import TextRule
@@ -26,5 +28,7 @@ TEXT_RULES: Final[Mapping[str, TextRule]] = {
         *next_rules.RULES,
         *questions.TEXT_RULES,
         *record_questions.RULES,
+        *table_rules.RULES,
+        *kept_rules.RULES,
     )
 }

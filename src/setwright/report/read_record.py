@@ -22,6 +22,8 @@ def _top(record: Record) -> Iterator[str]:
     for word, value in (("week", record.week), ("session", record.session), ("date", record.date)):
         yield f"{word}: {'not written' if value is None else value}"
     yield f"loads without a unit: {record.unit or 'in the unit of the plan'}"
+    if record.corrects:
+        yield f"takes the place of {record.corrects}"
     if record.note:
         yield f"note: {record.note}"
     if record.private_note:

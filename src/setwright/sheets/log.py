@@ -5,12 +5,13 @@ from dataclasses import dataclass
 from typing import Final
 
 from setwright.library.table import Library
+from setwright.model.dates import session_date
 from setwright.model.plan import Session, Week
 from setwright.sheets import card_words, words
 from setwright.sheets.blocks import Writer, blocks, copy_for
 from setwright.sheets.home import at_home
 from setwright.sheets.people import full_names, who_trains
-from setwright.sheets.sessions import room_title, session_date
+from setwright.sheets.sessions import room_title
 from setwright.sheets.view import Block
 
 DATES: Final = 8

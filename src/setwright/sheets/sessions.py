@@ -1,13 +1,13 @@
 """Session sheets from a checked plan: one a session and athlete, in the order they are printed."""
 
-import datetime as dt
 from collections.abc import Iterator
 from dataclasses import replace
 
 from setwright.library.table import Library, library
 from setwright.model import theirs
+from setwright.model.dates import session_date
 from setwright.model.people import Athlete
-from setwright.model.plan import DAYS, Session, Week
+from setwright.model.plan import Session, Week
 from setwright.reading.dose import Dose
 from setwright.reading.say import dose_short
 from setwright.sheets import words
@@ -27,14 +27,6 @@ def session_sheets(week: Week, mark: str, table: Library | None = None) -> tuple
     """
     writer = Writer(week, table or library())
     return tuple(sheet for session in week.sessions for sheet in _of_session(session, writer, mark))
-
-
-def session_date(week: Week, session: Session) -> dt.date | None:
-    """The date of a session: its own, else its day in the week that the plan has come to since its start."""
-    if session.date or not (week.starts and session.day):
-        return session.date
-    first = (DAYS.index(session.day) - week.starts.weekday()) % len(DAYS)
-    return week.starts + dt.timedelta(days=first, weeks=week.number - 1)
 
 
 def session_day(week: Week, session: Session) -> str | None:

@@ -22,6 +22,7 @@ KEYS: Final[Table] = {
     "session": Key("session", fields.text),
     "date": Key("date", measures.date),
     "unit": Key("unit", fields.one_of("unit", measures.UNITS)),
+    "corrects": Key("corrects", fields.text),
     "done": Key("done", raw),
     "note": Key("note", fields.text),
     "private note": Key("private_note", fields.text),
@@ -60,7 +61,7 @@ def read_record(file: str, text: str, unit: measures.Unit | None = None) -> Reco
     root = files.read(file, text)
     record = None
     if isinstance(root, Pairs) and root.pairs:
-        record = _record(root, unit, found)
+        record = record_of(root, unit, found)
     elif not found.findings:
         place = Place(file, 1, 1, 1, 1)
         change = "start with `record:` and the plan's name, then `done:` and the athletes"
@@ -68,7 +69,8 @@ def read_record(file: str, text: str, unit: measures.Unit | None = None) -> Reco
     return RecordRead(record, found.findings, files.sources)
 
 
-def _record(root: Pairs, unit: measures.Unit | None, found: Gathering) -> Record:
+def record_of(root: Pairs, unit: measures.Unit | None, found: Gathering) -> Record:
+    """The record of some keys with their values, and a finding for what can't be read; ``unit`` as above."""
     read = read_keys(root.pairs, KEYS, found, "a record")
     top = read.keys.get("record", root.pairs[0][0])
     if "plan" not in read.values:

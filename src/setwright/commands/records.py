@@ -1,0 +1,218 @@
+"""What was done: a form to type it in, and keeping it."""
+
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated, Literal
+
+import typer
+
+from setwright.commands import shared
+
+if TYPE_CHECKING:
+    from setwright.model.plan import Session, Week
+
+app = typer.Typer()
+
+
+@app.command(epilog="Example:  setwright record week-3.yaml --day Monday")
+def record(
+    file: shared.PlanFile,
+    day: Annotated[
+        str | None,
+        typer.Option("--day", metavar="DAY", help="The session's day or name; needed for several."),
+    ] = None,
+    week: shared.Week = None,
+    form: Annotated[
+        Literal["yaml", "csv"], typer.Option("--format", help="A text file, or a table for a spreadsheet.")
+    ] = "yaml",
+    out: Annotated[
+        Path | None, typer.Option(metavar="FORM", help="The file to write; - prints it. Never overwritten.")
+    ] = None,
+) -> None:
+    """Write the form of a session, every athlete's lines as planned, to type in what was done."""
+    from setwright.findings import Level
+    from setwright.records.form import HEAD, form_of
+    from setwright.records.paper import as_yaml
+    from setwright.report import terminal
+
+    checked = shared.checked(file, only_plans=True)
+    if any(one.level is Level.error for one in checked.findings):
+        typer.echo(terminal.text(checked, colour=shared.in_colour()), nl=False)
+        shared.stop("no form is written while the plan has errors")
+    of_week = checked.weeks[shared.week_of(len(checked.weeks), week, file) - 1].week
+    session = _session(of_week, day, file)
+    sheet = form_of(of_week, session)
+    target = out or file.parent / f"{_form_name(of_week, session)}.{form}"
+    if form == "csv":
+        from setwright.records.table import as_csv
+
+        text = as_csv(sheet)
+    else:
+        keep_it = f"Then: setwright keep {target.name if out is None else target}"
+        text = as_yaml(sheet, (*HEAD, *([] if str(target) == "-" else [keep_it])))
+    if str(target) == "-":
+        typer.echo(text, nl=False)
+        return
+    shared.write_new(target, text, "what is typed in it would be lost")
+    typer.echo(f"{target}  ({', '.join(name for name, _ in sheet.athletes) or 'nobody has a line in it'})")
+
+
+def _session(week: "Week", day: str | None, file: Path) -> "Session":
+    """The session that is asked for, or the end of the command."""
+    from setwright.reading.nearest import choice
+    from setwright.records.form import called as word_of
+
+    if not week.sessions:
+        shared.stop(f"{file}: there is no training in week {week.number}, so nothing to record")
+    called = [one for one in week.sessions if day is None or one.is_called(day)]
+    if len(called) == 1:
+        return called[0]
+    asked = f'"{day}" names {len(called) or "no"} session' if day else f"it has {len(called)} sessions"
+    names = choice(f'"{word_of(week, one)}"' for one in week.sessions)
+    return shared.stop(f"{file}: {asked}; say which one with --day {names}")
+
+
+def _form_name(week: "Week", session: "Session") -> str:
+    """The name of a form: the date of the session, or the week of a block, and what it is called."""
+    from setwright.model.dates import session_date
+    from setwright.records.form import called
+    from setwright.records.keeping import slug
+
+    date = session_date(week, session)
+    when = f"{date}-" if date else f"week-{week.number}-" if week.of > 1 else ""
+    return f"record-{when}{slug(called(week, session))}"
+
+
+@app.command(epilog="Example:  setwright keep record-2027-11-15-monday.yaml")
+def keep(
+    form: Annotated[Path, typer.Argument(metavar="FORM", help="A form that was filled in (YAML or CSV).")],
+    plan: Annotated[
+        Path | None,
+        typer.Option(metavar="FILE", help="The plan it is of; else the one of that name beside the form."),
+    ] = None,
+) -> None:
+    """Check a form against its plan and keep it, in the folder record beside the plan, for good.
+
+    A kept record is never changed. To correct one, write `corrects:` and its name at the top of the form.
+
+    Exit status: 0 kept, 1 something is to be mended first, 2 could not run.
+    """
+    from setwright.files import CannotRun, read_text
+    from setwright.records.keeping import hold, plan_called, plan_of, read_form
+    from setwright.records.store import KeptAlready
+    from setwright.records.store import keep as store
+    from setwright.report.kept import already, held_text, kept_text
+
+    try:
+        text = read_text(form)
+        read = read_form(form, text)
+        if read.record is None:
+            typer.echo(held_text(str(form), read.record, read.findings, read.sources), nl=False)
+            raise typer.Exit(1)
+        found = plan_of(plan or plan_called(read.record.plan, form))
+        held = hold(form, text, found)
+        if held.findings:
+            typer.echo(held_text(str(form), held.record, held.findings, held.sources), nl=False)
+        if held.kept is None:
+            shared.stop_with(1, f"{form} is not kept: mend what stands above and keep it again")
+        assert held.fitted is not None
+        if not held.fitted.is_written:
+            shared.stop_with(1, f"{form} is not kept: nothing is written in it yet")
+        try:
+            path = store(found.folder, held.kept, held.text)
+        except KeptAlready as before:
+            told, fine = already(before.kept, found.folder, held.text, form)
+            typer.echo(told) if fine else shared.stop(told)
+        else:
+            typer.echo(kept_text(path, held.fitted), nl=False)
+    except CannotRun as error:
+        shared.stop(str(error))
+
+
+@app.command("next", epilog="Example:  setwright next week-3.yaml")
+def next_(
+    file: shared.PlanFile,
+    week: shared.Week = None,
+    out: Annotated[
+        Path | None, typer.Option(metavar="FILE", help="The file to write; never overwritten.")
+    ] = None,
+) -> None:
+    """Write next week's plan from what was done, by the rules under `next:`; every change with its reason.
+
+    Of a plan of several weeks, which says each week itself, the changes are only listed.
+    """
+    from setwright.files import CannotRun
+    from setwright.findings import Level
+    from setwright.records.keeping import plan_of
+    from setwright.records.next_head import next_stem
+    from setwright.records.next_week import changes_of, next_week
+    from setwright.records.week_done import week_done
+    from setwright.report import terminal
+    from setwright.report.next_week import changes_text
+
+    checked = shared.checked(file, only_plans=True)
+    if any(one.level is Level.error for one in checked.findings):
+        typer.echo(terminal.text(checked, colour=shared.in_colour()), nl=False)
+        shared.stop("no next week is written while the plan has errors")
+    try:
+        plan = plan_of(file)
+        done = week_done(plan, plan.weeks[shared.week_of(len(plan.weeks), week, file) - 1])
+    except CannotRun as error:
+        shared.stop(str(error))
+    for told in done.unread:
+        typer.echo(f"setwright: {told}; it is left out", err=True)
+    if not done.records:
+        shared.stop(
+            f"no record of {done.week.title} is kept in {plan.folder}, so nothing is known of what was done"
+        )
+    if len(plan.weeks) > 1:
+        typer.echo(changes_text(changes_of(done, plan), (), done.missed, done.week.missed_day), nl=False)
+        typer.echo("\nA plan of several weeks says each week itself, so nothing is written.")
+        return
+    found = next_week(done, plan, shared.plan_text(file))
+    target = out or file.with_name(f"{next_stem(file.stem)}{file.suffix}")
+    shared.write_new(target, found.text, "it may have been edited already")
+    typer.echo(changes_text(found.changes, found.by_hand, found.missed, done.week.missed_day), nl=False)
+    typer.echo(f"\n{target}")
+
+
+@app.command(epilog="Example:  setwright review week-3.yaml")
+def review(
+    named: Annotated[Path, typer.Argument(metavar="FILE|FOLDER", help="A plan, or a folder of plans.")],
+    week: shared.Week = None,
+    athlete: Annotated[str | None, typer.Option("--for", metavar="NAME", help="One athlete alone.")] = None,
+) -> None:
+    """Look back: who came, what was done of what was planned, what it added up to, and how loads went.
+
+    Names and what was not done are printed: the page is for the coach.
+    """
+    from setwright.files import CannotRun
+    from setwright.records.keeping import plan_of, plans_of
+    from setwright.records.review import review as look_back
+    from setwright.records.review import trends
+    from setwright.records.week_done import week_done
+    from setwright.report.review import review_text, trends_text
+
+    try:
+        plans = [plan_of(file) for file in plans_of(named)]
+        weeks = [(plan, one) for plan in plans for one in _weeks(plan.weeks, week, plan.file)]
+        every = [(plan, week_done(plan, one)) for plan, one in weeks]
+    except CannotRun as error:
+        shared.stop(str(error))
+    for told in dict.fromkeys(told for _, done in every for told in done.unread):
+        typer.echo(f"setwright: {told}; it is left out", err=True)
+    found = [(plan, done) for plan, done in every if done.records]
+    if not found:
+        shared.stop(f"no record is kept beside {named}, so there is nothing to look back at")
+    reviews = [look_back(done, plan.table).only(athlete) for plan, done in found]
+    names = list(dict.fromkeys(one.name for each in reviews for one in each.athletes))
+    if not names:
+        shared.stop(f'no athlete of these plans is called "{athlete}"')
+    seen = [(done, plan.table) for plan, done in found]
+    moved = ((name, trends(seen, name)) for name in names)
+    blocks = [*map(review_text, reviews), *(trends_text(name, some) for name, some in moved if some)]
+    typer.echo("\n".join(blocks), nl=False)
+
+
+def _weeks(weeks: "tuple[Week, ...]", number: int | None, file: Path) -> "tuple[Week, ...]":
+    """The week that is named, or all of them."""
+    return weeks if number is None else (weeks[shared.week_of(len(weeks), number, file) - 1],)

@@ -1,0 +1,137 @@
+"""The rule for next time applied to what was done: what is added for one athlete in one line, and why."""
+
+from typing import Final, NamedTuple
+
+from setwright.model.next import Add, ByEffort, ByRepetitions, Case, EveryWeeks, NextRule, Repeat, WhenReached
+from setwright.reading.dose import Effort, SetWork, Span
+from setwright.reading.words import number
+from setwright.records.outcome import Outcome
+from setwright.records.planned import Planned
+
+HALF_POINT: Final = 0.5
+"""The step of the rule by effort, in points of RPE or repetitions in reserve (the plan language)."""
+
+
+class Decision(NamedTuple):
+    """What becomes of a line: ``add``, None for the same again; ``percent``: the load by so much.
+
+    ``by_hand``: what the rule asks for and only the coach can do.
+    """
+
+    reason: str
+    add: Add | None = None
+    percent: float | None = None
+    by_hand: bool = False
+
+    @property
+    def repeats(self) -> bool:
+        """Whether nothing is changed."""
+        return self.add is None and self.percent is None
+
+
+def decide(rule: NextRule | None, done: Outcome, at: Planned, week_number: int | None) -> Decision:
+    """What the rule makes of what was done. ``week_number``: of the week that was trained, if it is known.
+
+    What was missed or cut short does not advance, whatever the rule.
+    """
+    if done.short:
+        return Decision(done.short)
+    match rule:
+        case WhenReached():
+            return _when_reached(rule, done, at)
+        case EveryWeeks():
+            return _every_weeks(rule, week_number)
+        case ByEffort():
+            return _by_effort(rule, done, at)
+        case ByRepetitions():
+            return _by_repetitions(rule, done)
+        case Repeat():
+            return Decision("the plan says repeat")
+        case _:
+            return Decision("the plan has no rule for next time here")
+
+
+def _when_reached(rule: WhenReached, done: Outcome, at: Planned) -> Decision:
+    tops = [top for group in _groups(at) for top in group]
+    if not tops or None in tops:
+        return Decision("the plan names no top to reach")
+    if not done.reps:
+        same = all(work.amount.span.low == work.amount.span.high for work in _works(at))
+        reason = "done as planned" if same else "done as planned, and nobody wrote how many"
+        return Decision(reason, rule.add if same else None)
+    wanted = [top or 0 for top in tops] + [tops[-1] or 0] * (len(done.reps) - len(tops))
+    pairs = list(zip(done.reps, wanted, strict=False))[: 1 if rule.sets == "first" else None]
+    said = ", ".join(number(reps) for reps in done.reps)
+    top = number(wanted[0]) if len(set(wanted)) == 1 else ", ".join(map(number, wanted))
+    if all(reps >= most for reps, most in pairs):
+        return Decision(
+            f"{said}: {'every set' if rule.sets == 'every' else 'the first set'} reached {top}", rule.add
+        )
+    return Decision(f"{said}: {top} is not reached yet")
+
+
+def _every_weeks(rule: EveryWeeks, week_number: int | None) -> Decision:
+    often = "every week" if rule.weeks == 1 else f"every {rule.weeks} weeks"
+    if rule.weeks > 1 and week_number is None:
+        return Decision(f"{often}, and the plan's name has no number of its week", by_hand=True)
+    if rule.weeks > 1 and week_number is not None and week_number % rule.weeks:
+        return Decision(f"{often}, and this was week {week_number}")
+    if rule.to == "training max":
+        return Decision(
+            f"{often} {number(rule.add.amount)} {rule.add.unit} to the training max in the squad",
+            by_hand=True,
+        )
+    if rule.add.of == "first week":
+        return Decision(f"{often} a share of the first week's load", by_hand=True)
+    return Decision(often, rule.add)
+
+
+def _by_effort(rule: ByEffort, done: Outcome, at: Planned) -> Decision:
+    wanted = next((work.effort for work in _works(at) if work.effort), None)
+    meant, felt = _reserve(wanted), _reserve(done.effort)
+    if meant is None or felt is None:
+        return Decision("no effort is planned" if meant is None else "nobody wrote how hard it was")
+    off = min(felt.high or 0, meant.low) - meant.low if (felt.high or 0) < meant.low else 0.0
+    off = felt.low - (meant.high or 0) if felt.low > (meant.high or 0) else off
+    if not off:
+        return Decision("as hard as planned")
+    harder = f"{number(abs(off))} repetitions {'easier' if off > 0 else 'harder'} than planned"
+    return Decision(harder, percent=off / HALF_POINT * rule.percent)
+
+
+def _reserve(effort: Effort | None) -> Span | None:
+    """Repetitions in reserve."""
+    rir = effort.rir if effort else None
+    return None if rir is None else Span(low=rir[0], high=rir[1])
+
+
+def _by_repetitions(rule: ByRepetitions, done: Outcome) -> Decision:
+    if not done.reps:
+        return Decision("done as planned, and nobody wrote how many")
+    last = done.reps[-1]
+    case = next((one for one in rule.cases if _fits(one, last)), None)
+    then = case.then if case else rule.otherwise
+    return Decision(f"{number(last)} in the last set", then if isinstance(then, Add) else None)
+
+
+def _fits(case: Case, reps: float) -> bool:
+    return case.low <= reps and (case.high is None or reps <= case.high)
+
+
+def _works(at: Planned) -> tuple[SetWork, ...]:
+    return tuple(work for group in (at.line.dose.groups if at.line.dose else ()) for work in group.works)
+
+
+def _groups(at: Planned) -> list[list[float | None]]:
+    """The top of each set's range in repetitions; None for one that is open or counts something else."""
+    rounds = (at.group.rounds if at.group else None) or 1
+    return (
+        [_tops(group.works, int(group.sets.low)) for group in at.line.dose.groups] * rounds
+        if at.line.dose
+        else []
+    )
+
+
+def _tops(works: tuple[SetWork, ...], sets: int) -> list[float | None]:
+    amounts = [works[at % len(works)].amount for at in range(sets)]
+    return [amount.span.high if amount.unit == "reps" else None for amount in amounts]
