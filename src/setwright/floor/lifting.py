@@ -1,18 +1,17 @@
 """What everybody lifts in a session, as far as it comes to kilograms, and how it is put on here."""
 
 from collections.abc import Iterable, Iterator
-from typing import NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
 from setwright.library.table import Library
 from setwright.loads.asked_for import Kilograms, load_asked_for
 from setwright.loads.lines import Line, lines, work_loads
-from setwright.loads.loadable import loadable
-from setwright.loads.means_of import means_of
-from setwright.loads.put import Put
-from setwright.loads.typed import TYPED_DECIMALS
 from setwright.model.people import Athlete
 from setwright.model.plan import Session, Week
 from setwright.model.room import exactly
+
+if TYPE_CHECKING:
+    from setwright.loads.put import Put
 
 
 class Lift(NamedTuple):
@@ -24,7 +23,7 @@ class Lift(NamedTuple):
     person: str
     block: int
     kg: float
-    put: Put | None
+    put: "Put | None"
 
 
 def lifts(session: Session, week: Week, table: Library, names: Iterable[str]) -> Iterator[Lift]:
@@ -44,7 +43,11 @@ def _of(athlete: Athlete, block: int, line: Line, week: Week, table: Library) ->
         yield Lift(athlete.name, block, most, _put(most, line, week))
 
 
-def _put(kg: float, line: Line, week: Week) -> Put | None:
+def _put(kg: float, line: Line, week: Week) -> "Put | None":
+    from setwright.loads.loadable import loadable  # noqa: PLC0415 - a check asks for no load here
+    from setwright.loads.means_of import means_of  # noqa: PLC0415 - the same
+    from setwright.loads.typed import TYPED_DECIMALS  # noqa: PLC0415 - the same
+
     if week.gym is None:
         return None
     by = means_of(line.movement, week.gym)

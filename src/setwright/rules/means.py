@@ -2,11 +2,10 @@
 
 from collections.abc import Iterable
 from functools import cached_property
-from typing import Final
+from typing import TYPE_CHECKING, Final
 
 from setwright.coverage import Movement
 from setwright.coverage.shapes import CLASSES
-from setwright.floor.room import NobodyKnown, Room, room
 from setwright.library.table import Library, library
 from setwright.model.people import Athlete
 from setwright.model.plan import Session, Week
@@ -15,6 +14,9 @@ from setwright.places import Place
 from setwright.rules.aims import training
 from setwright.rules.limits import avoids, nears
 from setwright.rules.stations import has
+
+if TYPE_CHECKING:
+    from setwright.floor.room import Room
 
 HEAVY_DUMBBELL_KG: Final = 20.0
 """Heaviest dumbbell, a hand, from which a dumbbell press counts as heavy (choice, no source)."""
@@ -28,8 +30,10 @@ class Means:
         self.table = table
         self._rooms: dict[Place, Room | None] = {}
 
-    def room(self, session: Session) -> Room | None:
+    def room(self, session: Session) -> "Room | None":
         """The session with everyone who comes, in groups that no load has made; None: nobody is known."""
+        from setwright.floor.room import NobodyKnown, room  # noqa: PLC0415 - only a plan with a gym needs it
+
         if session.place not in self._rooms:
             try:
                 found = room(session, self.week, self.table, by_load=False)

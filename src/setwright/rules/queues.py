@@ -1,17 +1,19 @@
 """Who shares what on the floor, for the rules: by the groups and stations of ``floor``, not its search."""
 
 from collections.abc import Iterator
-from typing import Final, NamedTuple
+from typing import TYPE_CHECKING, Final, NamedTuple
 
 from setwright.coverage import SessionCover, Work
-from setwright.floor.blocks import Block
 from setwright.floor.kit import holds, noun, there
-from setwright.floor.room import Room
 from setwright.model.plan import Week
 from setwright.model.room import Gym
 from setwright.rules.aims import training
 from setwright.rules.doing import tasks
 from setwright.rules.rule import Case
+
+if TYPE_CHECKING:
+    from setwright.floor.blocks import Block
+    from setwright.floor.room import Room
 
 MANY: Final = 2
 
@@ -31,7 +33,7 @@ def takes(gym: Gym, work: Work) -> Iterator[Takes]:
             yield Takes(pool if pool in gym.stations else noun(MANY, pool), number, counted)
 
 
-def rooms(case: Case) -> Iterator[tuple[SessionCover, Room]]:
+def rooms(case: Case) -> Iterator[tuple[SessionCover, "Room"]]:
     """Each session with its room, where a gym file is there and somebody is known to come."""
     if case.coverage.week.gym is None:
         return
@@ -41,17 +43,17 @@ def rooms(case: Case) -> Iterator[tuple[SessionCover, Room]]:
             yield session, room
 
 
-def sharing(room: Room, block: Block) -> int:
+def sharing(room: "Room", block: "Block") -> int:
     """The most who do a block at one station."""
     return max(len(room.doing(block, group)) for group in room.groups)
 
 
-def alone(room: Room, block: Block) -> bool:
+def alone(room: "Room", block: "Block") -> bool:
     """Whether in some group one person does the block without the others."""
     return any(len(room.doing(block, group)) == 1 for group in room.groups)
 
 
-def works_of(session: SessionCover, block: Block) -> tuple[Work, ...]:
+def works_of(session: SessionCover, block: "Block") -> tuple[Work, ...]:
     """The lines of a block that are counted."""
     return tuple(work for work in session.works if work.item in block.items)
 

@@ -1,16 +1,19 @@
 """Rule too-few-stations: everybody's sets at a place take longer than the session."""
 
 from collections.abc import Iterator
+from typing import TYPE_CHECKING
 
 from setwright.coverage import SessionCover, Work
 from setwright.findings import Seen
 from setwright.floor.blocks import Block
 from setwright.floor.kit import noun, pool_words
-from setwright.floor.room import Room
 from setwright.floor.timing import NEXT_PERSON_S, seconds
 from setwright.model.plan import Group
 from setwright.rules.queues import rooms, sharing, works_of
 from setwright.rules.rule import CHOICE, Case, Cure, Fault, Option, Rule
+
+if TYPE_CHECKING:
+    from setwright.floor.room import Room
 
 BAD = """\
 plan: A class at two benches
@@ -49,7 +52,7 @@ def find(case: Case) -> Iterator[Fault]:
                 yield _fault(session, in_turn, pool)
 
 
-def _at_once(session: SessionCover, room: Room) -> Iterator[Fault]:
+def _at_once(session: SessionCover, room: "Room") -> Iterator[Fault]:
     """Circuits by the clock whose stations want more of one thing at a time than there is.
 
     Any two stations of a circle are in use at some time once more than half of them are.
@@ -80,7 +83,7 @@ def _fault_of_circuit(what: str, there: int, works: list[Work]) -> Fault:
     )
 
 
-def _fault(session: SessionCover, room: Room, pool: str) -> Fault:
+def _fault(session: SessionCover, room: "Room", pool: str) -> Fault:
     blocks = [block for block in room.blocks if pool in block.holds]
     works = [work for block in blocks for work in works_of(session, block)]
     there, needed = room.there[pool], room.taken_s(pool) / 60
@@ -106,7 +109,7 @@ def _fault(session: SessionCover, room: Room, pool: str) -> Fault:
     )
 
 
-def _minutes(room: Room, block: Block) -> int:
+def _minutes(room: "Room", block: Block) -> int:
     return round(seconds(block, sharing(room, block)) / 60)
 
 
