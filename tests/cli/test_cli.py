@@ -12,7 +12,8 @@ import pytest
 from typer.testing import CliRunner, Result
 
 from setwright import __version__
-from setwright.cli import app, main, sheet
+from setwright.cli import app, main
+from setwright.commands.sheets import sheet
 from setwright.rules.no_cure_in_this_gym import BAD as NO_CURE
 from setwright.sheets.kinds import KINDS, LARGE
 
