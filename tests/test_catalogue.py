@@ -10,7 +10,7 @@ from setwright.library.rows import load_rows
 from setwright.library.table import LIBRARY_FILE, library
 
 
-def test_the_shipped_library_and_the_rule_pages_are_what_their_sources_give() -> None:
+def test_the_shipped_library_and_the_pages_are_what_their_sources_give() -> None:
     assert catalogue.check() == [], "run python -m setwright.catalogue --write"
 
 

@@ -1,6 +1,7 @@
 """What is compiled from the files that people edit: ``python -m setwright.catalogue --write`` or ``--check``.
 
 ``data/library.json`` comes from ``data/movements.yaml`` and the engine, ``docs/rules`` from the rules,
+``docs/sources.md`` from ``data/sources.json``,
 the pictures of ``docs/engine.md`` from the figures. A further product is one more entry of ``products``.
 """
 
@@ -17,6 +18,7 @@ from setwright.library.index import compile_names
 from setwright.library.rows import Row, load_rows
 from setwright.library.table import LIBRARY_FILE
 from setwright.report.rule_docs import pages
+from setwright.report.source_docs import sources_page
 from setwright.sheets.figures import movement_picture_svg
 
 FORMAT: Final = "setwright-library/1"
@@ -85,11 +87,13 @@ def _json(value: Any) -> str:
     return json.dumps(value, ensure_ascii=False, separators=(",", ":"))
 
 
-RULE_PAGES: Final = Path(__file__).parents[2] / "docs" / "rules"
+DOCS: Final = Path(__file__).parents[2] / "docs"
+"""The documents in a checkout."""
+
+RULE_PAGES: Final = DOCS / "rules"
 """The pages of the rules in a checkout."""
 
-
-PICTURES: Final = Path(__file__).parents[2] / "docs" / "pictures"
+PICTURES: Final = DOCS / "pictures"
 """The pictures of docs/engine.md in a checkout."""
 
 PICTURED: Final = ("flat-barbell-bench-press", "level-cable-crossover", "parallel-bar-dip-leaning")
@@ -99,7 +103,7 @@ def products() -> dict[Path, str]:
     """Every compiled file with the text that its sources give."""
     rules = {RULE_PAGES / name: page for name, page in pages().items()}
     pictures = {PICTURES / f"{key}.svg": movement_picture_svg(key) for key in PICTURED}
-    return {LIBRARY_FILE: library_text(), **rules, **pictures}
+    return {LIBRARY_FILE: library_text(), DOCS / "sources.md": sources_page(), **rules, **pictures}
 
 
 def write() -> list[Path]:

@@ -1,5 +1,6 @@
 """`setwright explain` and the pages written from the same text."""
 
+import re
 from pathlib import Path
 
 import pytest
@@ -7,7 +8,7 @@ import pytest
 from setwright.reading.text_rules import TEXT_RULES
 from setwright.report.explain import bibliography, explain
 from setwright.report.rule_docs import pages
-from setwright.rules import EVERY_RULE
+from setwright.rules import EVERY_RULE, Rule
 
 DOCS = Path(__file__).parents[2] / "docs" / "rules"
 
@@ -19,6 +20,18 @@ def test_a_rule_is_told_whole(name: str) -> None:
     for word in (f"# {name}", "Why: ", "Change: ", "Source: ", "Sets it off:", "Mended:"):
         assert word in text
     assert max(map(len, text.splitlines())) <= 120
+
+
+@pytest.mark.parametrize("rule", EVERY_RULE, ids=lambda rule: rule.id)
+def test_every_threshold_is_told_with_its_unit_and_its_source(rule: Rule) -> None:
+    text, _ = explain(rule.id)
+    told = " ".join(text.split())
+    listed = "".join(
+        f" - {option.name}: {option.value:g} {option.unit} ({option.source})" for option in rule.options
+    )
+    assert (f"Thresholds:{listed} " in told) if rule.options else ("Thresholds:" not in told)
+    works = re.findall(r"[a-z]+\d{4}[a-z]?(?=:| )", " ".join(option.source for option in rule.options))
+    assert set(works) <= set(rule.sources)
 
 
 @pytest.mark.parametrize("name", TEXT_RULES)
