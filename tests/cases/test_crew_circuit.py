@@ -1,11 +1,16 @@
 """An on-duty crew of five in an interval circuit, as a fire station brings it. Everyone is invented."""
 
+import re
+
 import pytest
 
 from setwright.checked import Checked
 from setwright.findings import Level
 from setwright.floor.conflicts import conflicts
 from setwright.floor.room import Floor
+from setwright.floor.today import Change, today
+from setwright.report.floor import floor_text
+from tests.cases.told import told
 from tests.floor.rooms import floor_of
 from tests.rules.plans import checked, of
 
@@ -28,8 +33,10 @@ work:
     each: 35 s
     between moves: 25 s
     rest: 2:00
-  - front plank: 1 x 60 s
-  - side plank: 1 x 30 s each side
+  - front plank: 1 x 1:00
+  - side plank: 1 x 0:30 each side
+  - push-up: 2 x to failure, rest equal to the work
+    priority: 3
 gym:
   racks: 1
   benches: 1
@@ -66,6 +73,66 @@ def test_it_fits_forty_minutes_and_an_empty_station_is_fine() -> None:
     assert 30 <= one.coverage.sessions[0].minutes <= 40
     assert not of(one, "session-over-time")
     assert [f.rule for f in one.findings if f.level >= Level.gap] == ["too-few-stations"]
+
+
+def test_this_is_said_of_one_session_and_nothing_else() -> None:
+    """How hard a set on the clock is nobody knows: it is no gap of the chest, and no complaint about it."""
+    assert told(circuit()) == [("too-few-stations", "- dumbbell floor press: at 2 x 20 kg")]
+
+
+def days(*names: str) -> str:
+    """The circuit on several days of a week, with two pairs of dumbbells and bars to hang from."""
+    head, rest = PLAN.split("work:\n")
+    work, gym = rest.split("gym:\n")
+    lines = "".join(f"    {line}\n" for line in work.splitlines())
+    room = gym.replace("20 kg: 1 pair", "20 kg: 2 pairs").replace("box: 1", "box: 1\n    pull-up bar: 5")
+    sessions = "".join(f"  - day: {name}\n    minutes: 40\n    work:\n{lines}" for name in names)
+    top = head.replace("minutes: 40\n", "")
+    return f"{top}gym:\n{room}sessions:\n{sessions}"
+
+
+def test_three_such_days_a_week_have_rows_only_and_a_pull_from_overhead_is_proposed() -> None:
+    one = circuit(days("Monday", "Wednesday", "Friday"))
+    assert told(one) == [
+        ("line-never-followed", "work:"),
+        ("line-never-followed", "work:"),
+        ("no-pull-from-overhead", "work:"),
+        ("no-heavy-lift-for-part", "- dumbbell floor press: at 2 x 20 kg"),
+        ("no-work-at-short-length", "- dumbbell floor press: at 2 x 20 kg"),
+    ]
+    assert {f.level for f in one.findings} == {Level.advice}
+    (pull,) = (f for f in one.findings if f.rule == "no-pull-from-overhead")
+    assert pull.change.startswith("add pull-up: ")
+
+
+def test_a_circuit_for_fitness_without_the_finisher_has_no_advice_about_the_chest() -> None:
+    """What nobody knows to be hard is not held against the parts of the chest; the pulls are still told."""
+    bare = re.sub(
+        r" *- push-up: 2 x to failure.*\n *priority: 3\n", "", days("Monday", "Wednesday", "Friday")
+    )
+    assert told(circuit(bare)) == [("no-pull-from-overhead", "work:")]
+
+
+def test_a_minute_and_half_a_minute_of_holding_are_both_seconds() -> None:
+    one = circuit()
+    assert one.week is not None
+    holds = [item.dose for item in one.week.sessions[0].items()[6:8]]
+    amounts = [dose.groups[0].works[0].amount for dose in holds if dose]
+    assert [(amount.unit, amount.span.low) for amount in amounts] == [("s", 60), ("s", 30)]
+
+
+def called_away(text: str) -> str:
+    """What the floor says of the session in one line, where somebody is called away."""
+    one = circuit(text)
+    assert one.week is not None
+    assert one.table is not None
+    return " ".join(floor_text(today(one.week.sessions[0], one.week, one.table, Change())).split())
+
+
+def test_without_a_rule_for_a_call_the_floor_says_that_none_is_written() -> None:
+    unwritten = "Called away: no rule is written; `if interrupted:` in the plan says it."
+    assert unwritten in called_away(re.sub(r"if interrupted: .*\n", "", PLAN))
+    assert "Called away: finish the station, note its number" in called_away(PLAN)
 
 
 def crew(text: str = PLAN) -> Floor:

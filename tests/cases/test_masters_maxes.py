@@ -3,6 +3,7 @@
 import pytest
 
 from setwright.checked import Checked
+from tests.cases.told import told, told_by_week
 from tests.rules.plans import checked, of
 
 
@@ -90,6 +91,59 @@ sessions:
         rest: 3:00
       - one-arm dumbbell row: 2 x 12 each arm
 """
+
+
+WEEKS = """\
+plan: Bench and shoulder care
+starts: 2027-11-01
+weeks: 6
+unit: kg
+aim: strength
+dose order: sets x reps
+percent of: tested max
+sides: each
+{room}squad:
+  athletes:
+    - name: Henrik
+      born: 1966
+      level: intermediate
+      note: left shoulder pinches overhead
+      maxes:
+        flat barbell bench press: 82 kg tested 2027-10-20
+sessions:
+  - day: Monday
+    work: &bench-day
+      - flat barbell bench press: 3 x 5, tempo 0310, rest 3:00
+        load: [62.5, 65, 67.5, 70, 72.5, 75]
+      - flat barbell bench press: 1 x 1 at RPE 8
+      - close-grip barbell bench press: 3 x 8
+      - incline 30 dumbbell bench press: 3 x 10 at 35 lb
+      - behind-neck press: 2 x 10
+      - one-arm dumbbell row: 2 x 12 each arm
+  - day: Thursday
+    work: *bench-day
+"""
+
+
+def test_this_is_said_of_his_six_weeks_and_nothing_else() -> None:
+    """No word on the long rests, the small plates, the one line he presses behind the neck, or who spots."""
+    every = (1, 2, 3, 4, 5, 6)
+    bench = "- flat barbell bench press: 3 x 5, tempo 0310, rest 3:00"
+    assert told_by_week(checked(WEEKS.format(room=ROOM))) == [
+        ("no-lighter-week", "plan: Bench and shoulder care", (6,)),
+        ("line-never-followed", "work: &bench-day", every),
+        ("push-without-pull", "work: &bench-day", every),
+        ("reps-not-possible-at-load", bench, (6,)),
+        ("bottom-lines-hold-all-the-pulls", "- one-arm dumbbell row: 2 x 12 each arm", every),
+    ]
+
+
+def test_nine_numbers_for_six_weeks_are_refused() -> None:
+    """Decimal commas in a list: 62 5 65 67 5 70 72 5 75."""
+    commas = WEEKS.format(room=ROOM).replace(
+        "[62.5, 65, 67.5, 70, 72.5, 75]", "[62,5, 65, 67,5, 70, 72,5, 75]"
+    )
+    assert told(checked(commas)) == [("list-not-one-a-week", "load: [62,5, 65, 67,5, 70, 72,5, 75]")]
 
 
 ROOM = """\

@@ -4,6 +4,7 @@ from setwright.checked import Checked
 from setwright.findings import Level
 from setwright.report.read import read_text
 from setwright.report.terminal import text as screen
+from tests.cases.told import told, told_by_week
 from tests.reading.plans import read, rules
 from tests.rules.plans import checked, of
 
@@ -93,15 +94,35 @@ def test_chest_is_above_any_range_and_the_copies_are_counted() -> None:
     assert "Sets a muscle, helpers half" in screen(one, colour=False)
 
 
+def test_the_front_of_the_shoulder_gets_every_press_and_the_rear_no_set_of_its_own() -> None:
+    """The engine decides what a pull does for the rear deltoid: half a set each, which is enough."""
+    one = checked(WEEK)
+    (over,) = of(one, "sets-over-range")
+    assert "front deltoid 27 (over 25)" in over
+    assert one.coverage is not None
+    direct = [work.item.name for work in one.coverage.works if "rear deltoid" in work.movement["prime"]]
+    assert direct == []
+    assert "rear deltoid" not in " ".join(of(one, "sets-under-range"))
+
+
+def test_eight_such_weeks_have_no_lighter_one_and_a_week_without_end_is_not_asked() -> None:
+    assert of(checked(WEEK), "no-lighter-week") == []
+    block = checked(WEEK.replace("unit: kg", "unit: kg\nweeks: 8"))
+    assert told_by_week(block) == [
+        ("no-lighter-week", "plan: Six days", (6,)),
+        *((rule, line, tuple(range(1, 9))) for rule, line in told(checked(WEEK))),
+    ]
+
+
 def test_what_is_only_told_is_no_finding() -> None:
     """Long and short length are covered by the fly; neither they nor the failure sets are faults."""
     one = checked(WEEK)
-    assert [(f.rule, f.where) for f in one.findings if f.level is not Level.error] == [
-        ("sets-over-range", "the week"),
-        ("sets-under-range", "the week"),
-        ("line-never-followed", "the week"),
-        ("no-work-across-the-midline", "Monday"),
-        ("no-work-across-the-midline", "Thursday"),
+    assert told(one) == [
+        ("sets-over-range", "plan: Six days"),
+        ("sets-under-range", "plan: Six days"),
+        ("line-never-followed", "work:"),
+        ("no-work-across-the-midline", "work:"),
+        ("no-work-across-the-midline", "like: Push"),
     ]
     assert one.complete
     assert (one.matrix[1].long.text, one.matrix[1].short.text) == ("yes", "yes")

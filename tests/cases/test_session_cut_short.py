@@ -12,6 +12,7 @@ from setwright.report.terminal import text as screen
 from setwright.sheets import sheet_html
 from setwright.sheets.sessions import session_sheets
 from setwright.sheets.view import SessionSheet
+from tests.cases.told import told
 from tests.report.test_read import said
 from tests.rules.plans import checked
 
@@ -78,12 +79,12 @@ def test_the_session_fits_its_minutes_and_has_no_error_and_no_gap() -> None:
     """Nothing is said against pairs, priorities, the days to the match, or who is out."""
     one = checked(PLAN)
     assert [f.rule for f in one.findings if f.level >= Level.gap] == []
-    assert {f.rule for f in one.findings} == {
-        "line-never-followed",
-        "heavy-line-not-finished",
-        "no-heavy-lift-for-part",
-        "bottom-lines-hold-all-the-pulls",
-    }
+    assert told(one) == [
+        ("line-never-followed", "work:"),
+        ("heavy-line-not-finished", "- flat barbell bench press: 4 x 4 at 82.5%"),
+        ("bottom-lines-hold-all-the-pulls", "- pull-up: 3 x 6"),
+        ("no-heavy-lift-for-part", "- low-to-high cable crossover: 3 x 12 at 1 RIR"),
+    ]
     assert re.search(r"1 session, \d\d of 50 minutes, 2 people", screen(one, colour=False))
     assert one.coverage is not None
     assert one.coverage.sessions[0].minutes < 50
@@ -122,6 +123,15 @@ def test_the_reason_stays_with_the_coach() -> None:
     machine = json_text([one])
     assert "Yvaine" not in machine
     assert "labrum" not in machine
+
+
+def test_a_name_and_a_reason_in_the_public_title_are_said_and_nothing_new_beside_it() -> None:
+    titled = checked(PLAN.replace("plan: Thursday lift", "plan: Thursday lift (Yvaine - labrum)"))
+    assert told(titled) == [
+        ("name-in-a-public-title", "plan: Thursday lift (Yvaine - labrum)"),
+        *told(checked(PLAN)),
+    ]
+    assert "labrum" not in json_text([titled])
 
 
 def test_a_name_that_is_misspelt_is_an_error_and_nothing_is_printed_for_her() -> None:
