@@ -21,6 +21,7 @@ ASKED = [
     ("time-without-word", "4 x 8, 120 s", ["rest", "how long a set lasts"],
      ["4 x 8, rest 120 s", "4 x 120 s"]),
     ("brackets-in-dose", "5 x [4-5]", ["brackets and stars"], ["5 x 4-5"]),
+    ("brackets-in-dose", "3 x >8", ["8 or more", "more than 8"], ["3 x 8+", "3 x 9+"]),
     ("hyphen-list", "12-10-8", ["one after the other", "breaks"],
      ["sets of 12, 10, 8", "cluster 12 + 10 + 8"]),
     ("slash-in-dose", "12/10/8", ["set by set", "by week", "work and rest", "two groups"],

@@ -46,6 +46,11 @@ def inside(match: re.Match[str], _: Habits) -> Fills:
     return {"write": f"{match['sets']} x {match['inside']}"}
 
 
+def more_than(match: re.Match[str], _: Habits) -> Fills:
+    """The number of ">8", and the next one."""
+    return {"reps": match["reps"], "next": str(int(match["reps"]) + 1)}
+
+
 def two_loads(match: re.Match[str], habits: Habits) -> Fills:
     """The two loads of "3x8 24/16"."""
     dose = f"{match['dose']} " if match["dose"] else ""

@@ -63,6 +63,7 @@ BRACKETED = (
         lists.bracketed,
     ),
     _guess(r"(?:\d+\*?[\s,]+)+\d+\*", signs.STARS, lists.stars),
+    _guess(r"(?<!\d)(?<!\d )>\s*(?P<reps>\d+)\b", signs.MORE_THAN, fills.more_than),
 )
 """Looked through at a bracket or a star, in this order."""
 

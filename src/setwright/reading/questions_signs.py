@@ -204,6 +204,10 @@ BRACKETS_NUMBER = BRACKETS.variant(
     "{typed}: {reps} of what?",
     'Write "{reps} steps", "1 x {reps} each leg" or "1 x {reps}"; the movement stands in front of the colon',
 )
+MORE_THAN = BRACKETS.variant(
+    "{typed}: {reps} or more, or more than {reps}?",
+    'Write "{reps}+" for {reps} or more, "{next}+" for more than {reps}',
+)
 STARS = BRACKETS.variant(
     "{typed}: are the sets with a star the work?",
     'Write the work, "{work}", and the others underneath: `warm-up: {others}`',
