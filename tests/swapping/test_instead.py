@@ -257,3 +257,36 @@ def test_what_is_lost_is_said() -> None:
     assert lost(press, squat, at_hand)[0] == "the sternal line"
     assert lost(press, squat, at_hand)[-1] == "load (heavy to moderate)"
     assert lost(squat, press, at_hand) == ()
+
+
+HEAVY = (
+    PLAN.replace("          set by: the club", "          set by: the club", 1)
+    .replace("        - arm behind at most: 20 deg\n", "        - load at most: 30 kg\n")
+    .replace("flat barbell bench press: 3 x 8 at 2 RIR", "flat barbell bench press: 3 x 8 at 45 kg")
+)
+
+
+def test_a_limit_on_the_load_asks_for_less_on_the_same_line() -> None:
+    one = told(HEAVY.replace("      avoid: [bench pull]\n", ""))
+    (line,) = one.lines
+    assert (line.item.name, line.movement) == ("flat barbell bench press", None)
+    assert line.typed == ("load:", "  Isla: 30 kg")
+    screen_of = swap_for_text(one)
+    assert "no more than that" in screen_of
+    assert screen_of.startswith("Isla: 1 line outside what is written for Isla\n" + INSIDE)
+    assert line.edit
+    written = pasted(one.before.sources["week.yaml"].text, (line.edit,))
+    assert not [f for f in checked(written).findings if f.rule == "limit-broken" and f.level is Level.error]
+
+
+def test_the_least_of_several_limits_on_the_load_is_taken_and_left_to_the_coach() -> None:
+    two = HEAVY.replace(
+        "        - load at most: 30 kg\n",
+        "        - load at most: 40%\n          until: cleared\n          set by: the doctor\n"
+        "        - load at most: 30 kg\n",
+    ).replace(
+        "      limits:\n",
+        "      maxes:\n        flat barbell bench press: 60 kg tested 2027-01-04\n      limits:\n",
+    )
+    (line,) = told(two.replace("      avoid: [bench pull]\n", "")).lines
+    assert (line.typed, line.edit) == (("load:", "  Isla: 30 kg"), None)

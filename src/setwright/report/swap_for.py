@@ -15,7 +15,7 @@ def swap_for_text(one: ForOne) -> str:
 def _blocks(one: ForOne) -> Iterator[list[str]]:
     number, name = len(one.lines), one.athlete.name
     if number:
-        proposed = any(line.movement for line in one.lines)
+        proposed = any(line.typed for line in one.lines)
         head = wrapped(
             f"{name}: {number} line{'' if number == 1 else 's'} outside what is written for {name}"
         )
@@ -33,6 +33,9 @@ def _blocks(one: ForOne) -> Iterator[list[str]]:
 def _line(one: ForOne, line: Instead) -> Iterator[str]:
     item = line.item
     yield wrapped(f"{line.session.title}, {item.name} (line {item.place.line}): {'; '.join(line.why)}")
+    if line.movement is None and line.typed:
+        yield from _with_less(one, line)
+        return
     if line.movement is None:
         yield wrapped(
             "nothing in this gym and inside the written limit is of its line or kind: write "
@@ -45,8 +48,19 @@ def _line(one: ForOne, line: Instead) -> Iterator[str]:
     if line.ask:
         yield wrapped(f"at a limit, so ask before it is done: {'; '.join(line.ask)}", "  ", "    ")
     yield wrapped(f"lost: {', '.join(line.lost) or 'nothing'}", "  ", "    ")
+    yield from _to_type(one, line)
+
+
+def _with_less(one: ForOne, line: Instead) -> Iterator[str]:
+    yield wrapped(
+        "the same line with no more than that; less is for whoever set the limit to say", "  ", "    "
+    )
+    yield from _to_type(one, line)
+
+
+def _to_type(one: ForOne, line: Instead) -> Iterator[str]:
     if line.edit is None:
         yield BY_HAND
-        yield from (f"  | {plain(one)}" for one in line.typed)
+        yield from (f"  | {plain(text)}" for text in line.typed)
     else:
         yield from typed(one.before.file, (line.edit,))

@@ -6,7 +6,7 @@ from typing import Final, NamedTuple
 
 from setwright.checked import Checked
 from setwright.coverage import Movement
-from setwright.model.people import Athlete
+from setwright.model.people import Athlete, Limit
 from setwright.model.plan import Item, Session, Week
 from setwright.places import Place
 from setwright.reading.nearest import nearest
@@ -27,9 +27,10 @@ class Instead(NamedTuple):
     """A line that an athlete can't do as written, and what they do instead.
 
     ``why``: the limits it breaks and the names on the list, in words. ``movement`` None: nothing at hand is
-    of its line or kind. ``lost``: what the line does and the movement does not, in words. ``typed``: what
-    stands under the line then. ``edit``: the same in its place, None where the text can't be cut by lines.
-    ``ask``: the limits that the movement is just at, with whoever set them.
+    of its line or kind or, where something is ``typed``, the line itself with a load inside the limit.
+    ``lost``: what the line does and the movement does not, in words. ``typed``: what stands under the line
+    then. ``edit``: the same in its place, None where the text can't be cut by lines. ``ask``: the limits that
+    the movement is just at, with whoever set them.
     """
 
     session: Session
@@ -58,6 +59,7 @@ class _Against(NamedTuple):
     item: Item
     why: str
     sure: bool
+    limit: Limit | None = None
 
 
 def propose_for(checked: Checked, name: str, number: int = 1) -> ForOne:
@@ -88,6 +90,9 @@ def propose_for(checked: Checked, name: str, number: int = 1) -> ForOne:
     found = []
     for some in whys.values():
         session = some[0].session
+        if all(one.limit and one.limit.load_at_most is not None for one in some):
+            found.append(_with_less(checked, week, athlete, some))
+            continue
         held = taken.setdefault(session.place, {item.key for item in session.items()})
         new = _nearest(at_hand, athlete, some[0].item, held)
         held.add(new["key"] if new else None)
@@ -109,7 +114,9 @@ def _named(week: Week, name: str) -> Athlete:
 def _limits(week: Week, at_hand: Means, athlete: Athlete) -> Iterator[_Against]:
     for one in met(week, at_hand.table, athlete):
         task = one.task
-        yield _Against(task.session, task.item, limit_words(one.limit), one.held.answer == "broken")
+        yield _Against(
+            task.session, task.item, limit_words(one.limit), one.held.answer == "broken", one.limit
+        )
 
 
 def _list(week: Week, at_hand: Means, athlete: Athlete) -> Iterator[_Against]:
@@ -165,6 +172,38 @@ def _instead(
     )
 
 
+def _with_less(checked: Checked, week: Week, athlete: Athlete, against: list[_Against]) -> Instead:
+    """The same line with the most that the limits on the load leave."""
+    session, item = against[0].session, against[0].item
+    limits = [one.limit for one in against if one.limit]
+    least = min(limits, key=lambda limit: (limit.unit == "%", limit.load_at_most or 0.0))
+    new_lines = ("load:", f"  {_who(athlete)}: {_most(least, week)}")
+    by_itself = len(limits) == 1 and not item.loads and item.load is None
+    return Instead(
+        session=session,
+        item=item,
+        why=tuple(dict.fromkeys(one.why for one in against)),
+        movement=None,
+        lost=(),
+        typed=new_lines,
+        edit=_edit(checked, week, session, item, new_lines) if by_itself else None,
+    )
+
+
+def _most(limit: Limit, week: Week) -> str:
+    """The limit as a load of the line: of several that are written the least is taken, kilograms first."""
+    unit = _unit(limit, week)
+    return f"{limit.load_at_most:g}{'% of tested max' if unit == '%' else f' {unit}'}"
+
+
+def _unit(limit: Limit, week: Week) -> str | None:
+    return limit.unit or (week.squad and week.squad.unit) or week.unit
+
+
+def _who(athlete: Athlete) -> str:
+    return athlete.name if _PLAIN_NAME.fullmatch(athlete.name) else f'"{athlete.name}"'
+
+
 def _edit(
     checked: Checked, week: Week, session: Session, item: Item, new_lines: tuple[str, ...]
 ) -> Edit | None:
@@ -182,7 +221,7 @@ def _own_place(week: Week, session: Session, item: Item) -> bool:
 
 def _lines(athlete: Athlete, item: Item, new: Movement, at_hand: Means) -> Iterator[str]:
     """``instead:`` and what stands under it: the movement alone where it can take the line's dose."""
-    who = athlete.name if _PLAIN_NAME.fullmatch(athlete.name) else f'"{athlete.name}"'
+    who = _who(athlete)
     yield "instead:"
     if _takes_the_dose(at_hand.table.movement(str(item.key)), new, item):
         yield f"  {who}: {new['name']}"
