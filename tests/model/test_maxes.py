@@ -235,3 +235,20 @@ def test_who_does_a_line_follows_from_names_and_groups() -> None:
     assert doing == [["Ann"], ["Bo"], ["Ann"], [], ["Bo", "Ann"]]
     nobody = week.model_copy(update={"squad": None})
     assert all(done.athletes == () for done in lines_done(nobody.sessions[0], nobody))
+
+
+@pytest.mark.parametrize(
+    ("typed", "write"),
+    [
+        ("60 kg x 5", "`from 60 kg x 5 on 2026-12-14`"),
+        ("60x5", "`from 60x5 on 2026-12-14`"),
+        ("62,5 kg x 3 on 2027-01-04", "`from 62,5 kg x 3 on 2027-01-04`"),
+    ],
+)
+def test_several_repetitions_typed_alone_are_given_back_as_a_set_with_its_day(typed: str, write: str) -> None:
+    squad = f"squad:\n  athletes:\n    - name: Ann\n      maxes:\n        dip: {typed}\n"
+    (finding,) = read(f"plan: A\nunit: kg\n{squad}work:\n  - dip: 3 x 8 at 2 RIR\n").findings
+    assert write in finding.change
+    assert not read(
+        f"plan: A\nunit: kg\n{squad}work:\n  - dip: 3 x 8 at 2 RIR\n".replace(typed, write.strip("`"))
+    ).findings

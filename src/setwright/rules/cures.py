@@ -1,6 +1,6 @@
 """Changes that close a finding: a movement at hand, with its dose, its minutes and its place."""
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Container, Iterable, Iterator
 from typing import Final
 
 from setwright.coverage import Movement, Part, SessionCover, Work
@@ -92,8 +92,12 @@ def instead_for(case: Case, athlete: Athlete, item: Item, movement: Movement) ->
     )
 
 
-def at_hand_like(case: Case, movement: Movement) -> Movement | None:
-    """The movement at hand most like another: its line, else its pattern; then a neighbour."""
+def at_hand_like(case: Case, movement: Movement, besides: Container[str] = ()) -> Movement | None:
+    """The movement at hand most like another: its line, else its pattern; then a neighbour.
+
+    In the place of one that crosses the midline only another one does. ``besides``: keys of movements that
+    are no answer, such as those that the session holds already.
+    """
     lines = set(movement.get("serves", ()))
     near = (*movement["easier"], *movement["harder"])
 
@@ -105,6 +109,8 @@ def at_hand_like(case: Case, movement: Movement) -> Movement | None:
         other
         for other in case.means.movements
         if other["key"] != movement["key"]
+        and other["key"] not in besides
+        and (other.get("crossing", False) or not movement.get("crossing", False))
         and (other["pattern"] == movement["pattern"] or lines & set(other.get("serves", ())))
     ]
     return min(alike, key=rank, default=None)

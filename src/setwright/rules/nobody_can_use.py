@@ -60,7 +60,8 @@ def _allowed(work: Work) -> bool:
 def _alone(case: Case, gym: Gym, works: Sequence[Work]) -> Fault:
     first = works[0]
     lacks = missing(gym, first.movement)
-    other = at_hand_like(case, first.movement)
+    held = {work.movement["key"] for work in case.coverage.works if work.day == first.day}
+    other = at_hand_like(case, first.movement, held)
     write = f"write {other['name']} instead, or " if other else ""
     return Fault(
         place=first.item.place,

@@ -36,6 +36,10 @@ _FROM = re.compile(
 )
 _TRAINING = re.compile(r"(?:training\s+max|tm)(?:\s+(?:of\s+)?(?P<value>\S.*))?$", re.IGNORECASE)
 _PERCENT = re.compile(r"(\d+(?:[.,]\d+)?)\s*%$")
+_SEVERAL = re.compile(
+    r"(?P<set>\d[\d.,]*\s*(?:kg|lbs?)?\s*[x×]\s*\d{1,2})(?:\s+(?:on\s+)?(?P<on>\d{1,4}[-./]\d{1,2}[-./]\d{1,4}))?",
+    re.IGNORECASE,
+)
 _WITH_DAY = re.compile(r"(?P<best>.*\S)\s+(?:on\s+)?(?P<on>\d{1,4}[-./]\d{1,2}[-./]\d{1,4})$", re.IGNORECASE)
 
 Part = Best | TrainingMax | None
@@ -171,6 +175,10 @@ def _is_max(load: Load) -> bool:
 def _how(typed: str) -> _Asked:
     """The question about a part that is neither tested nor lifted several times."""
     match = _WITH_DAY.match(typed)
+    several = _SEVERAL.fullmatch(typed)
+    if several:
+        change = f"write `from {several['set']} on {several['on'] or EXAMPLE}`, with the day it was lifted"
+        return _Asked(rules.MAX_HOW, f'"{typed}": worked out from several repetitions?', change)
     best, on = (match["best"], match["on"]) if match else (typed, EXAMPLE)
     if measures.mass_of(best) or _REPS.match(best):
         change = f"write `{best} tested {on}`; when it was lifted 5 times, `from {best} x 5 on {on}`"
