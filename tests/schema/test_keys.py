@@ -23,7 +23,7 @@ from setwright.model.reader import (
     stationery,
     top,
 )
-from setwright.model.reader.keys import Key, Later, Table, shown
+from setwright.model.reader.keys import Key, Table, shown
 from setwright.reading.fields import OneOf
 from setwright.schema.words import sections
 
@@ -61,11 +61,7 @@ def _tables_of_the_readers() -> list[Table]:
     found = {}
     for module in pkgutil.iter_modules(reader.__path__, f"{reader.__name__}."):
         for value in vars(importlib.import_module(module.name)).values():
-            if (
-                isinstance(value, Mapping)
-                and value
-                and all(isinstance(v, Key | Later) for v in value.values())
-            ):
+            if isinstance(value, Mapping) and value and all(isinstance(v, Key) for v in value.values()):
                 found[id(value)] = value
     return list(found.values())
 

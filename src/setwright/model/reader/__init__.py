@@ -1,6 +1,6 @@
 """From the text of a plan to its weeks: everything that can be trusted, a finding for everything else.
 
-``keys`` reads keys by tables: which key, which field, how its value is typed, which keys are not read yet.
+``keys`` reads keys by tables: which key, which field, how its value is typed.
 ``plan`` starts here: the top of the file, then ``session``, ``group`` and ``item``, once a week; ``by_week``
 (with ``week_words``) gives them what holds in that week, ``dose_lines`` the dose. ``schemes``, ``turns`` and
 ``lighter`` read what the top says of weeks.

@@ -37,14 +37,7 @@ class Key(NamedTuple):
     read: Callable[[Node, Gathering], Any]
 
 
-class Later(NamedTuple):
-    """A known key that is not read yet, and what to do meanwhile."""
-
-    why: str
-    change: str
-
-
-Table = Mapping[str, Key | Later]
+Table = Mapping[str, Key]
 
 
 @dataclass(slots=True)
@@ -92,9 +85,7 @@ def read_keys(
             read.nodes[name] = node
     for name, node in read.nodes.items():
         entry = table[name]
-        if isinstance(entry, Later):
-            not_read_yet(read.keys[name], node, entry.why, entry.change, found)
-        elif not is_empty(node):
+        if not is_empty(node):
             value = entry.read(node, found)
             if value is not None:
                 read.values[entry.field] = value
