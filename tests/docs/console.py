@@ -21,11 +21,11 @@ class Step:
         return re.fullmatch(pattern, output) is not None
 
 
-def steps(page: Path, root: Path) -> list[Step]:
-    """Every command of a page's console blocks, in order."""
-    found = []
-    for block in BLOCK.findall(page.read_text(encoding="utf-8")):
-        for part in re.split(r"^\$ ", block, flags=re.MULTILINE)[1:]:
-            command, _, expected = part.partition("\n")
-            found.append(Step(str(page.relative_to(root)), command, expected))
-    return found
+def blocks(page: Path, root: Path) -> list[list[Step]]:
+    """The commands of each of a page's console blocks, in order."""
+    return [_steps(str(page.relative_to(root)), block) for block in BLOCK.findall(page.read_text("utf-8"))]
+
+
+def _steps(page: str, block: str) -> list[Step]:
+    parts = (part.partition("\n") for part in re.split(r"^\$ ", block, flags=re.MULTILINE)[1:])
+    return [Step(page, command, expected) for command, _, expected in parts]

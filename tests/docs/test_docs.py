@@ -3,13 +3,14 @@
 import re
 import shlex
 import shutil
+import subprocess
 from pathlib import Path
 
 import pytest
 from typer.testing import CliRunner
 
 from setwright.cli import app
-from tests.docs.console import Step, steps
+from tests.docs.console import Step, blocks
 
 ROOT = Path(__file__).parents[2]
 PAGES = [
@@ -18,20 +19,29 @@ PAGES = [
     *sorted((ROOT / "docs").rglob("*.md")),
     *sorted((ROOT / "examples").rglob("*.md")),
 ]
-CONSOLE = [step for page in PAGES for step in steps(page, ROOT)]
+CONSOLE = [block for page in PAGES for block in blocks(page, ROOT)]
 LINK = re.compile(r"\[[^\]]*\]\(([^)#\s]+)(?:#[^)]*)?\)")
 
 
-@pytest.mark.parametrize("step", CONSOLE, ids=lambda step: f"{step.page}: {step.command}")
+@pytest.mark.parametrize("block", CONSOLE, ids=lambda block: f"{block[0].page}: {block[0].command}")
 def test_console_blocks_print_what_the_page_shows(
-    step: Step, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+    block: list[Step], tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
+    """The commands of a block run one after the other, where the examples are."""
     shutil.copytree(ROOT / "examples", tmp_path / "examples")
     monkeypatch.chdir(tmp_path)
-    program, *arguments = shlex.split(step.command)
+    for step in block:
+        output = _output(step.command)
+        assert step.printed(output), output
+
+
+def _output(command: str) -> str:
+    """What a command prints: setwright's, or a copy of a folder."""
+    program, *arguments = shlex.split(command)
+    if program == "cp":
+        return subprocess.run([program, *arguments], check=True, capture_output=True, text=True).stdout
     assert program == "setwright"
-    result = CliRunner().invoke(app, arguments)
-    assert step.printed(result.output), result.output
+    return CliRunner().invoke(app, arguments).output
 
 
 @pytest.mark.parametrize("page", PAGES, ids=lambda page: str(page.relative_to(ROOT)))
