@@ -232,6 +232,7 @@ def test_the_program_itself_runs(capsys: pytest.CaptureFixture[str], monkeypatch
     with pytest.raises(SystemExit) as left:
         main()
     gc.enable()
+    gc.unfreeze()
     assert left.value.code == 0
     assert capsys.readouterr().out == f"setwright {__version__}\n"
 

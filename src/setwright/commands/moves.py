@@ -10,7 +10,7 @@ from setwright.commands import shared
 if TYPE_CHECKING:
     from setwright.own.plan import Sized
 
-app = typer.Typer()
+app = typer.Typer(rich_markup_mode=None)
 
 
 def _movements(plan: Path | None, athlete: str | None) -> "Sized":

@@ -11,7 +11,7 @@ if TYPE_CHECKING:
     from setwright.model.plan import Week
     from setwright.records.trend import Seen
 
-app = typer.Typer()
+app = typer.Typer(rich_markup_mode=None)
 
 
 @app.command(epilog="Example:  setwright review week-3.yaml")
