@@ -7,6 +7,7 @@ from setwright.floor.groups import Group
 from setwright.floor.room import Floor, Stay, letter
 from setwright.floor.schedule import LONG_WAIT_S
 from setwright.floor.today import Today
+from setwright.floor.ways import Way
 from setwright.report.floor_chart import chart
 from setwright.report.floor_cut import cut_lines
 from setwright.report.floor_setup import set_up_lines
@@ -80,10 +81,19 @@ def _told(floor: Floor, group: int, start_s: float, end_s: float, words: str) ->
 
 
 def _doing(floor: Floor, stay: Stay) -> str:
+    told = [*(_written(floor, stay) if stay.people else ()), *map(_otherwise, stay.otherwise)]
+    return f"{stay.block.number} {'; '.join(told)}"
+
+
+def _written(floor: Floor, stay: Stay) -> Iterator[str]:
     some = len(stay.people) < len(floor.groups[stay.group])
-    who = f" ({joined(stay.people, 'and')} only)" if some else ""
-    rest = f"; rest {clock(stay.rest_s)}" if stay.rest_s is not None else ""
-    return f"{stay.block.number} {stay.block.name}{who}{rest}"
+    yield stay.block.name + (f" ({joined(stay.people, 'and')} only)" if some else "")
+    if stay.rest_s is not None:
+        yield f"rest {clock(stay.rest_s)}"
+
+
+def _otherwise(way: Way) -> str:
+    return f"{joined(way.people, 'and')}: {joined([block.name for block in way.blocks], 'then')}"
 
 
 def _meanwhile(stay: Stay, wait_s: float) -> str:
