@@ -31,8 +31,8 @@ class Stay(NamedTuple):
     """A group at a block. Seconds from the end of the common warm-up.
 
     ``people``: who of the group do it as it is written; ``sharing``: how many take turns at its stations;
-    ``rest_s``: what each of them rests after a set, None by the clock. ``otherwise``: what others of the group
-    do in its place. ``holds``: what the group keeps for all of that.
+    ``rest_s``: what each of them rests after a set, None by the clock. ``otherwise``: what others of the
+    group do in its place. ``holds``: what the group keeps for all of that.
     """
 
     group: int
