@@ -103,6 +103,12 @@ def test_move_without_a_name_lists_and_with_an_unknown_name_asks() -> None:
     assert "flat barbell bench press" in result.stderr
 
 
+def test_move_takes_words_without_quotes_for_one_movement_where_they_name_no_several() -> None:
+    assert run("move", "flat", "barbell", "bench", "press").output == run("move", "bench press").output
+    assert run("move", "bench", "dip").output == run("move", "flat bench press", "dip").output
+    assert 'no movement is called "bnech"' in run("move", "bnech", "press").stderr
+
+
 def test_move_draws_one_picture(tmp_path: Path) -> None:
     picture = tmp_path / "press.svg"
     assert run("move", "dip", "--picture", str(picture)).exit_code == 0

@@ -70,7 +70,8 @@ def _seen(named: Path, week: int | None) -> "Seen":
         typer.echo(f"setwright: {told}; it is left out", err=True)
     seen = [(done, plan.table) for plan, done in every if done.records]
     if not seen:
-        shared.stop(f"no record is kept beside {named}, so there is nothing to look back at")
+        nothing = f"no record is kept beside {named}, so there is nothing to look back at"
+        shared.stop(f"{nothing}; `setwright record` writes a form")
     return sorted(seen, key=lambda one: str(one[0].records[0].record.date))
 
 
