@@ -4,7 +4,7 @@ from typing import Annotated
 
 import typer
 
-from setwright.commands import checking, fitting, floor, folders, moves, records, sheets, telling
+from setwright.commands import checking, fitting, floor, folders, moves, records, review, sheets, telling
 
 app = typer.Typer(
     name="setwright",
@@ -32,7 +32,7 @@ def setwright(
     """Check a strength week against the anatomy and print its sheets."""
 
 
-for commands in (folders, checking, fitting, sheets, floor, records, moves, telling):
+for commands in (folders, checking, fitting, sheets, floor, records, review, moves, telling):
     app.add_typer(commands.app)
 
 

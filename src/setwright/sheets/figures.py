@@ -26,6 +26,7 @@ __all__ = [
     "is_drawn",
     "line_sign_svg",
     "movement_picture_svg",
+    "small_picture_svg",
     "strip_svg",
     "swatch_svg",
 ]
@@ -64,6 +65,14 @@ def fibre_svg(key: str, size: Size, id_prefix: str, names: Names = TECHNICAL) ->
     layout = LAYOUTS[size]
     body = _fibre(key, size, id_prefix, names)
     return drawing(layout.width, layout.height, _fibre_label(key, names), [body])
+
+
+def small_picture_svg(key: str) -> str:
+    """The fibre picture 60 mm wide on white ground, to stand in a page. Raises: KeyError; NoPicture."""
+    layout = LAYOUTS["60"]
+    ground = rectangle((0, 0, layout.width, layout.height), fill="#fff", stroke="none")
+    body = [ground, _fibre(key, "60", "picture")]
+    return drawing(layout.width, layout.height, _fibre_label(key), body)
 
 
 def strip_svg(key: str, size: Size) -> str:
