@@ -3,6 +3,7 @@
 import gc
 import json
 import os
+import runpy
 import subprocess
 import sys
 from pathlib import Path
@@ -239,6 +240,17 @@ def test_the_program_itself_runs(capsys: pytest.CaptureFixture[str], monkeypatch
         main()
     gc.enable()
     gc.unfreeze()
+    assert left.value.code == 0
+    assert capsys.readouterr().out == f"setwright {__version__}\n"
+
+
+def test_the_program_runs_as_a_module(
+    capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(sys, "argv", ["-m", "--version"])
+    with pytest.raises(SystemExit) as left:
+        runpy.run_module("setwright", run_name="__main__")
+    gc.enable()
     assert left.value.code == 0
     assert capsys.readouterr().out == f"setwright {__version__}\n"
 
