@@ -11,7 +11,7 @@ from typer.main import get_group
 MODULES: Final = {
     "new": "folders", "check": "checking", "read": "checking", "loads": "fitting", "swap": "fitting",
     "sheet": "sheets", "floor": "floor", "record": "records", "keep": "records", "next": "records",
-    "review": "records", "move": "moves", "explain": "telling", "schema": "telling",
+    "review": "review", "move": "moves", "explain": "telling", "schema": "telling",
 }  # fmt: skip
 """Command: its module in ``commands``, in the order of a coach's work."""
 

@@ -12,6 +12,7 @@ from setwright.floor.today import Change, today
 from setwright.report.floor import floor_text
 from tests.cases.told import told
 from tests.floor.rooms import floor_of
+from tests.glance.plans import answers
 from tests.rules.plans import checked, of
 
 PLAN = """\
@@ -75,9 +76,36 @@ def test_it_fits_forty_minutes_and_an_empty_station_is_fine() -> None:
     assert [f.rule for f in one.findings if f.level >= Level.gap] == ["too-few-stations"]
 
 
+FAILURE = ("failure-while-on-call", "- push-up: 2 x to failure, rest equal to the work")
+
+
 def test_this_is_said_of_one_session_and_nothing_else() -> None:
     """How hard a set on the clock is nobody knows: it is no gap of the chest, and no complaint about it."""
-    assert told(circuit()) == [("too-few-stations", "- dumbbell floor press: at 2 x 20 kg")]
+    assert told(circuit()) == [("too-few-stations", "- dumbbell floor press: at 2 x 20 kg"), FAILURE]
+
+
+def test_a_finisher_to_failure_on_duty_is_for_somebody_to_sign_off() -> None:
+    (found,) = (f for f in circuit().findings if f.rule == "failure-while-on-call")
+    assert found.level is Level.advice
+    assert found.message == "the session may be interrupted, and push-up goes to failure"
+    off_duty = re.sub(r"if interrupted: .*\n", "", PLAN)
+    short = PLAN.replace("2 x to failure", "2 x max at 2 RIR")
+    signed = PLAN.replace(
+        "gym:\n", "allow:\n  failure-while-on-call: signed off by the watch officer\ngym:\n"
+    )
+    assert not any(of(circuit(text), "failure-while-on-call") for text in (off_duty, short, signed))
+
+
+def test_a_vest_that_is_known_by_its_colour_alone_is_one_line_of_the_summary_and_no_finding() -> None:
+    own = PLAN.replace("- step-up\n", "- step-up in red vest\n")
+    text = f"{own}movements:\n  step-up in red vest:\n    like: step-up\n"
+    assert told(circuit(text)) == told(circuit())
+    said = next(line for line in answers(circuit(text))["odd"] if "colour" in line)
+    assert said == (
+        "Told apart by a colour alone: step-up in red vest (line 12); a number or a word beside it helps."
+    )
+    numbered = text.replace("red vest", "red vest 2")
+    assert not any("colour" in line for line in answers(circuit(numbered))["odd"])
 
 
 def days(*names: str) -> str:
@@ -99,6 +127,7 @@ def test_three_such_days_a_week_have_rows_only_and_a_pull_from_overhead_is_propo
         ("no-pull-from-overhead", "work:"),
         ("no-heavy-lift-for-part", "- dumbbell floor press: at 2 x 20 kg"),
         ("no-work-at-short-length", "- dumbbell floor press: at 2 x 20 kg"),
+        FAILURE,
     ]
     assert {f.level for f in one.findings} == {Level.advice}
     (pull,) = (f for f in one.findings if f.rule == "no-pull-from-overhead")

@@ -14,7 +14,7 @@ from setwright.sheets.sessions import session_sheets
 from setwright.sheets.view import SessionSheet
 from tests.cases.told import told
 from tests.report.test_read import said
-from tests.rules.plans import checked
+from tests.rules.plans import checked, of
 
 PLAN = """\
 plan: Thursday lift
@@ -76,11 +76,12 @@ def names(sheet: SessionSheet) -> list[str]:
 
 
 def test_the_session_fits_its_minutes_and_has_no_error_and_no_gap() -> None:
-    """Nothing is said against pairs, priorities, the days to the match, or who is out."""
+    """Nothing is said against pairs, priorities, or who is out."""
     one = checked(PLAN)
     assert [f.rule for f in one.findings if f.level >= Level.gap] == []
     assert told(one) == [
         ("line-never-followed", "work:"),
+        ("heavy-close-to-the-match", "- flat barbell bench press: 4 x 4 at 82.5%"),
         ("heavy-line-not-finished", "- flat barbell bench press: 4 x 4 at 82.5%"),
         ("bottom-lines-hold-all-the-pulls", "- pull-up: 3 x 6"),
         ("no-heavy-lift-for-part", "- low-to-high cable crossover: 3 x 12 at 1 RIR"),
@@ -88,6 +89,13 @@ def test_the_session_fits_its_minutes_and_has_no_error_and_no_gap() -> None:
     assert re.search(r"1 session, \d\d of 50 minutes, 2 people", screen(one, colour=False))
     assert one.coverage is not None
     assert one.coverage.sessions[0].minutes < 50
+
+
+def test_three_days_before_the_match_it_was_fine_and_since_the_match_moved_it_is_asked_about() -> None:
+    (moved,) = (f for f in checked(PLAN).findings if f.rule == "heavy-close-to-the-match")
+    assert moved.level is Level.advice
+    assert moved.message == "the session: 14 hard sets of heavy lifts 2 days before the match"
+    assert not of(checked(PLAN.replace("days to match: 2", "days to match: 3")), "heavy-close-to-the-match")
 
 
 @pytest.mark.parametrize("who", ["Yvaine", "Wilmot"])

@@ -34,6 +34,13 @@ def _movements(plan: Path | None, athlete: str | None) -> "Sized":
         shared.stop(str(stop))
 
 
+def _keys(names: list[str], movements: "Sized") -> list[str]:
+    """The keys of movements; words that only name one together, for want of quotes, are that one."""
+    found = [movements.table.find(name).key for name in names]
+    whole = movements.table.find(" ".join(names)).key if None in found else None
+    return [whole] if whole else [_key(name, movements) for name in names]
+
+
 def _key(name: str, movements: "Sized") -> str:
     """The key of a movement, or the end of the command."""
     from setwright.report.move import not_found
@@ -68,7 +75,7 @@ def move(
 
     movements = _movements(plan, athlete)
     table = movements.table
-    keys = [_key(name, movements) for name in names or ()]
+    keys = _keys(names or [], movements)
     if picture is not None:
         if len(keys) != 1:
             shared.stop("--picture draws one movement: name one")

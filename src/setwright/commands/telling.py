@@ -14,7 +14,9 @@ app = typer.Typer(rich_markup_mode=None)
 def explain(
     rule: Annotated[
         str | None,
-        typer.Argument(metavar="[RULE|sources]", help="A rule's id, or sources; none lists the rules."),
+        typer.Argument(
+            metavar="[RULE|sources|cautions]", help="A rule's id, sources or cautions; none lists the rules."
+        ),
     ] = None,
 ) -> None:
     """Say what a rule looks at, why, what to change, and on whose word; or list every source."""

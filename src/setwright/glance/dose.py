@@ -13,10 +13,11 @@ from setwright.glance.shapes import few, told
 from setwright.model.plan import DAYS
 from setwright.reading.words import listed, plural
 
-RULES: Final = frozenset(
-    {"sets-under-range", "sets-over-range", "big-jump-from-last-week", "same-part-hard-next-day"}
-)
-"""The rules about weekly sets."""
+RULES: Final = frozenset({
+    "sets-under-range", "sets-over-range", "big-jump-from-last-week", "same-part-hard-next-day",
+    "heavy-close-to-the-match", "failure-while-on-call",
+})  # fmt: skip
+"""The rules about weekly sets, and about hard work before what has to go well."""
 NO_JUMP: Final = "Against last week as it is typed, only what is told above is a jump."
 MOST_JUMPS: Final = 4
 """Muscles whose change is told (choice)."""

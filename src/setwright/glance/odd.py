@@ -1,4 +1,4 @@
-"""Question 7: what could not be read, what was guessed, names typed in two ways, own movements not used."""
+"""Question 7: what could not be read, what was guessed, two names for one thing, colours, what is unused."""
 
 from collections.abc import Iterator, Sequence
 from typing import Final
@@ -10,6 +10,7 @@ from setwright.glance.lines import every_line
 from setwright.glance.shapes import few, told
 from setwright.model.plan import Week
 from setwright.own.entry import key_of
+from setwright.reading.bands import COLOURS
 from setwright.reading.text_rules import TEXT_RULES
 from setwright.reading.words import listed, plural
 
@@ -27,6 +28,7 @@ def odd(checked: Checked, one: CheckedWeek) -> Iterator[str]:
         *_guessed(one.week),
         *_taken(one),
         *_two_names(one),
+        *_by_colour(one.week),
         *_unused(one.week),
         *told(checked.findings, RULES),
     ]
@@ -82,6 +84,18 @@ def _two_names(one: CheckedWeek) -> Iterator[str]:
     for typed in names.values():
         if len(typed) > 1:
             yield f"One movement, typed in {len(typed)} ways: {listed(typed)}."
+
+
+def _by_colour(week: Week) -> Iterator[str]:
+    """Things that are told apart by their colour, which a grey copy and some eyes don't show."""
+    named = [
+        f"{thing} (line {item.place.line})"
+        for item in every_line(week)
+        for thing in (item.name, *item.kit)
+        if not any(letter.isdigit() for letter in thing) and not COLOURS.isdisjoint(thing.casefold().split())
+    ]
+    if named:
+        yield f"Told apart by a colour alone: {few(named, MOST_LINES)}; a number or a word beside it helps."
 
 
 def _unused(week: Week) -> Iterator[str]:

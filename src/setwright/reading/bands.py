@@ -7,9 +7,10 @@ from setwright.reading.times import METRES
 
 _COUNTS = {"2": 2.0, "3": 3.0, "double": 2.0}
 _LONGEST_NAME = 4
-_COLOURS = frozenset(
+COLOURS = frozenset(
     ("red", "green", "blue", "black", "yellow", "orange", "purple", "grey", "gray", "white", "pink", "gold")
 )
+"""Colours that bands and other kit come in."""
 
 
 def band(cursor: Cursor) -> Load | None:
@@ -35,7 +36,7 @@ def band(cursor: Cursor) -> Load | None:
         name = " ".join(words[: words.index("band", 1)])
         cursor.at += first + words.index("band", 1) + 1
         return _known(cursor, name, count, start.start)
-    if words and words[0] in _COLOURS | _names(cursor):
+    if words and words[0] in COLOURS | _names(cursor):
         cursor.at += first + 1
         named = f"{start.text} {words[0]} bands" if first else f"{words[0]} band"
         if cursor.text == "at" and cursor.ahead(2).text in METRES:

@@ -3,10 +3,11 @@
 ``rule`` holds what they share, ``aims`` what the week is for and the levels that follow, ``means`` and
 ``stations`` what gym and athletes leave to propose, ``cures`` the proposals, ``limits`` and ``doing`` what
 holds for whom, ``loading`` the loads that lines ask for, ``lifts`` what a line asks of each athlete,
-``reserve`` that beside the handbook table, ``ranges`` weekly sets, ``queues`` who shares what on the floor,
-``past`` the weeks before. ``judging`` runs the rules and makes one finding of one fault (``spoken``),
-``allowing`` is about ``allow``, ``matrix`` the answers a part and a question. ``RULES`` lists the rules in
-the order in which one speaks for others; ``EVERY_RULE`` adds the three about the findings.
+``reserve`` that beside the handbook table, ``failing`` sets with nothing left, ``ranges`` weekly sets,
+``queues`` who shares what on the floor, ``past`` the weeks before. ``judging`` runs the rules and makes one
+finding of one fault (``spoken``), ``allowing`` is about ``allow``, ``matrix`` the answers a part and a
+question. ``RULES`` lists the rules in the order in which one speaks for others; ``EVERY_RULE`` adds the three
+about the findings.
 """
 
 from typing import Final
@@ -21,8 +22,10 @@ from setwright.rules import (
     bottom_lines_hold_all_the_pulls,
     crossing_work_only,
     effort_and_percent_disagree,
+    failure_while_on_call,
     failure_without_spotter,
     half_a_pair,
+    heavy_close_to_the_match,
     heavy_line_not_finished,
     light_before_heavy,
     limit_broken,
@@ -85,7 +88,9 @@ RULES: Final[tuple[Rule, ...]] = tuple(
         bottom_lines_hold_all_the_pulls,
         same_part_hard_next_day,
         light_before_heavy,
+        heavy_close_to_the_match,
         no_warm_up_for_heavy_lift,
+        failure_while_on_call,
         failure_without_spotter,
         session_over_time,
         too_few_stations,

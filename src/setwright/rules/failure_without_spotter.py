@@ -6,7 +6,8 @@ from typing import Final
 from setwright.coverage import SessionCover, Work
 from setwright.findings import Level
 from setwright.model.plan import Item
-from setwright.reading.dose import SetGroup, SetWork
+from setwright.reading.dose import SetGroup
+from setwright.rules.failing import every_kind, to_failure
 from setwright.rules.queues import alone
 from setwright.rules.rule import Case, Cure, Fault, Rule, seen
 
@@ -77,26 +78,11 @@ def _needs_somebody(work: Work) -> bool:
         return False
     groups = work.item.dose.groups
     over = work.movement["implement"] == "barbell" and work.movement["pattern"] in OVER_THE_BODY
-    return any(_assisted(group) or (over and _to_failure(group)) for group in groups)
+    return any(_assisted(group) or (over and to_failure(group)) for group in groups)
 
 
 def _assisted(group: SetGroup) -> bool:
-    return any(work.extra is not None and work.extra.kind == "assisted" for work in _works(group))
-
-
-def _to_failure(group: SetGroup) -> bool:
-    return group.kind in ("top_set", "test") or any(_reaches_failure(work) for work in _works(group))
-
-
-def _reaches_failure(work: SetWork) -> bool:
-    """Written as none in reserve, or as many repetitions as there are without a reserve."""
-    if work.effort is not None:
-        return work.effort.rir is not None and work.effort.rir[0] == 0
-    return work.amount.unit == "reps" and work.amount.span.low == 0 and work.amount.span.high is None
-
-
-def _works(group: SetGroup) -> tuple[SetWork, ...]:
-    return (*group.works, group.last) if group.last else group.works
+    return any(work.extra is not None and work.extra.kind == "assisted" for work in every_kind(group))
 
 
 RULE = Rule(

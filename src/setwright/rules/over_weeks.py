@@ -19,9 +19,9 @@ _VARIES: Final = re.compile(rf"\d+(?:\.\d+)?|{'|'.join(DAYS)}|:.*")
 def told_once(verdicts: Mapping[int, Verdict]) -> dict[int, Verdict]:
     """The verdicts by week, with findings that are alike in several weeks made one that names them.
 
-    Alike: one rule and level at one place, in words that differ only in numbers, days and lists. The finding
-    is that of the first week; what other weeks say instead follows under ``also``. An ``allow`` that is
-    answered in some week is not idle in the others.
+    Alike: one rule about the same; or at one level and place, in words that differ only in numbers, days and
+    lists. The finding is that of the first week in which it is worst; what other weeks say instead follows
+    under ``also``. An ``allow`` that is answered in some week is not idle in the others.
     """
     answered = {allowed.place for verdict in verdicts.values() for allowed in verdict.answered}
     needed = {
@@ -45,6 +45,8 @@ def _idle(finding: Finding, answered: set[Any]) -> bool:
 
 
 def _alike(finding: Finding) -> tuple[Any, ...]:
+    if finding.about:
+        return finding.rule, finding.about
     return finding.rule, finding.level, finding.place, _VARIES.sub("", finding.message)
 
 
@@ -57,7 +59,7 @@ def _merged(found: Iterable[tuple[int, Finding]]) -> dict[tuple[Any, ...], Findi
 
 
 def _one(same: Sequence[tuple[int, Finding]]) -> Finding:
-    first = same[0][1]
+    first = max((finding for _, finding in same), key=lambda finding: finding.level)
     others: dict[str, list[int]] = {}
     for week, finding in same:
         if finding.message != first.message and week not in others.setdefault(finding.message, []):

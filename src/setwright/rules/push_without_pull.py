@@ -64,6 +64,7 @@ def find(case: Case) -> Iterator[Fault]:
             counted,
         ),
         level=None if none else Level.advice,
+        about="the balance of pushes and pulls",
         source=f"the plan's own sets a week, line {asked.place.line}" if asked else None,
     )
 
