@@ -72,5 +72,6 @@ RULE = Rule(
     bad=BAD,
     good=GOOD,
     find=find,
+    once=True,
     options=(LEAST,),
 )

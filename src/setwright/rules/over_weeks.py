@@ -8,20 +8,23 @@ from typing import Any, Final
 from setwright.findings import Finding
 from setwright.model.plan import DAYS
 from setwright.reading.weeks import say_weeks
-from setwright.rules import allow_silences_nothing
+from setwright.rules import EVERY_RULE, allow_silences_nothing
 from setwright.rules.allowing import Silenced
 from setwright.rules.judging import Verdict
 
 _VARIES: Final = re.compile(rf"\d+(?:\.\d+)?|{'|'.join(DAYS)}|:.*")
 """What may differ between weeks in a message that says the same: numbers, days, and a list at its end."""
 
+_ONCE: Final = frozenset(rule.id for rule in EVERY_RULE if rule.once)
+
 
 def told_once(verdicts: Mapping[int, Verdict]) -> dict[int, Verdict]:
     """The verdicts by week, with findings that are alike in several weeks made one that names them.
 
-    Alike: one rule and level at one place, in words that differ only in numbers, days and lists. The finding
-    is that of the first week; what other weeks say instead follows under ``also``. An ``allow`` that is
-    answered in some week is not idle in the others.
+    Alike: one rule and level at one place, in words that differ only in numbers, days and lists; of a rule
+    that speaks ``once`` everything. The finding is that of the first week in which it is worst; what other
+    weeks say instead follows under ``also``, and a change that is not the same in all of them says its weeks.
+    An ``allow`` that is answered in some week is not idle in the others.
     """
     answered = {allowed.place for verdict in verdicts.values() for allowed in verdict.answered}
     needed = {
@@ -45,6 +48,8 @@ def _idle(finding: Finding, answered: set[Any]) -> bool:
 
 
 def _alike(finding: Finding) -> tuple[Any, ...]:
+    if finding.rule in _ONCE:
+        return (finding.rule,)
     return finding.rule, finding.level, finding.place, _VARIES.sub("", finding.message)
 
 
@@ -57,10 +62,41 @@ def _merged(found: Iterable[tuple[int, Finding]]) -> dict[tuple[Any, ...], Findi
 
 
 def _one(same: Sequence[tuple[int, Finding]]) -> Finding:
-    first = same[0][1]
-    others: dict[str, list[int]] = {}
-    for week, finding in same:
-        if finding.message != first.message and week not in others.setdefault(finding.message, []):
-            others[finding.message].append(week)
+    worst = max(same, key=lambda one: one[1].level)[1]
+    others = _weeks_of((finding.message, week) for week, finding in same if finding.message != worst.message)
     told = (f"{say_weeks(weeks)}: {message}" for message, weeks in others.items())
-    return replace(first, weeks=tuple(dict.fromkeys(week for week, _ in same)), also=(*first.also, *told))
+    return replace(
+        worst,
+        weeks=tuple(dict.fromkeys(week for week, _ in same)),
+        change=_change([(finding.change, week) for week, finding in same]),
+        also=(*worst.also, *told),
+    )
+
+
+def _change(changes: Sequence[tuple[str, int]]) -> str:
+    """One change for all weeks; what is not the same says its weeks, be it only what it costs at the end."""
+    parted = [(*_costs_apart(change), week) for change, week in changes]
+    what = {change for change, _, _ in parted}
+    if len(what) > 1 or not all(cost for _, cost, _ in parted):
+        return _by_week(_weeks_of(changes))
+    return f"{what.pop()} ({_by_week(_weeks_of((cost, week) for _, cost, week in parted))})"
+
+
+def _costs_apart(change: str) -> tuple[str, str]:
+    what, _, costs = change.rpartition(" (")
+    return (what, costs[:-1]) if what and costs.endswith(")") else (change, "")
+
+
+def _by_week(said: Mapping[str, Sequence[int]]) -> str:
+    if len(said) == 1:
+        return next(iter(said))
+    return "; ".join(f"{say_weeks(weeks)}: {text}" for text, weeks in said.items())
+
+
+def _weeks_of(said: Iterable[tuple[str, int]]) -> dict[str, list[int]]:
+    """The weeks in which each text is said, each week once."""
+    weeks: dict[str, list[int]] = {}
+    for text, week in said:
+        if week not in weeks.setdefault(text, []):
+            weeks[text].append(week)
+    return weeks

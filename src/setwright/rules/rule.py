@@ -108,7 +108,8 @@ class Rule(NamedTuple):
     ``find`` yields what it finds in a case; ``source`` stands in the finding, ``sources`` are keys of
     the bibliography; ``bad`` is a plan that sets it off, ``good`` the same plan mended. ``cells``: the
     columns of the matrix that its findings are tied to. ``folds``: what it finds in several places is one
-    finding, with the others listed under it.
+    finding, with the others listed under it. ``once``: what it finds in several weeks is one finding too,
+    wherever it stands in them and however bad it is there.
     """
 
     id: str
@@ -123,6 +124,7 @@ class Rule(NamedTuple):
     sources: tuple[str, ...] = ()
     options: tuple[Option, ...] = ()
     folds: bool = False
+    once: bool = False
     covers: tuple[str, ...] = ()
     cells: tuple[str, ...] = ()
 

@@ -66,6 +66,7 @@ RULE = Rule(
     bad=BAD,
     good=GOOD,
     find=find,
+    once=True,
     sources=("bazvalle2022", "pelland2024", "schoen2017"),
     options=tuple(
         Option(f"most sets, {row}, {bound.level.name}", bound.sets, "sets a muscle a week", bound.source)

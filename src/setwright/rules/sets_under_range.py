@@ -85,6 +85,7 @@ RULE = Rule(
     bad=BAD,
     good=GOOD,
     find=find,
+    once=True,
     sources=("iversen2021", "acsm2026", "bickel2011", "pelland2024", "schoen2017"),
     options=tuple(
         Option(f"least sets, {row}", bound.sets, "sets a muscle a week", bound.source)
