@@ -33,7 +33,7 @@ ON_THE_SCREEN = {
 
 OF_DRAWINGS = {
     "#fff", "-above", "-front", ".html.j2", "Liberation Sans, Arial, Helvetica, sans-serif", "bold",
-    "data/templates", "end", "http://www.w3.org/2000/svg", "img", "middle", "mm", "none", "round",
+    "data/templates", "end", "http://www.w3.org/2000/svg", "img", "middle", "mm", "none", "picture", "round",
     "setwright", "translate(0 ", "url(#",
 }  # fmt: skip
 """Parts of pictures and pages."""
