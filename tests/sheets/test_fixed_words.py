@@ -45,7 +45,7 @@ READ = {
 }  # fmt: skip
 """Words of the plan, the library and the loads that a module knows something by."""
 
-KEYS = {"much", "some", "none", "breastbone", "collarbone", "ribs"}
+KEYS = {"_without_year", "much", "some", "none", "breastbone", "collarbone", "ribs"}
 """What ends the name of a phrase."""
 
 TAKES_NAMES = {"say", "series", "_contains", "compile", "get", "tag", "TypeVar", "ParamSpec", "ContextVar"}

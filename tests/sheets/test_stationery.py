@@ -2,6 +2,7 @@
 
 import base64
 import datetime as dt
+import html
 import io
 import re
 from pathlib import Path
@@ -23,6 +24,7 @@ from setwright.sheets.pdf import printer
 from setwright.sheets.style import IN_FORCE
 from setwright.sheets.table import plan_csv
 from tests.pages.__main__ import PRINTED
+from tests.pages.plans import CLUB, check
 
 SVG = b'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 3"><path d="M0 0h9v3H0z"/></svg>'
 HARMFUL = SVG.replace(
@@ -174,7 +176,7 @@ def test_a_logo_in_a_folder_beside_the_plan(tmp_path: Path) -> None:
     ("style", "long", "brief"),
     [
         ("day first", "Monday 15 November 2027", "15 Nov 2027"),
-        ("month first", "Monday November 15, 2027", "Nov 15, 2027"),
+        ("month first", "Monday, November 15, 2027", "Nov 15, 2027"),
         ("numbers", "Monday 2027-11-15", "2027-11-15"),
     ],
 )
@@ -184,6 +186,22 @@ def test_dates_in_the_squad_s_way(tmp_path: Path, style: str, long: str, brief: 
     footer = re.findall(r'content: "([^"]*version[^"]*)"', page)[0]
     shown = re.sub(r"\\([0-9a-f]+) ", lambda code: chr(int(code[1], 16)), footer)
     assert shown.endswith(f" of {brief}")
+
+
+DATES = {
+    "day first": re.compile(r"\b\d{1,2} (?:Nov|November)\b"),
+    "month first": re.compile(r"\b(?:Nov|November) \d{1,2}\b"),
+    "numbers": re.compile(r"\b(?:2027-)?11-15\b"),
+}
+
+
+@pytest.mark.parametrize("style", DATES)
+@pytest.mark.parametrize("kind", KINDS)
+def test_no_sheet_has_a_date_of_another_style(kind: Kind, style: str) -> None:
+    club = CLUB.replace("squad:\n", f"squad:\n  paper:\n    dates: {style}\n", 1)
+    page = html.unescape(sheet_html(check(club), kind, "a4"))
+    dated = {name for name, date in DATES.items() if date.search(page)}
+    assert dated == ({style} if kind in {"week", "session", "session-large", "rack", "log"} else set())
 
 
 def test_a_decimal_comma_on_the_sheets_and_semicolons_in_the_table(tmp_path: Path) -> None:
