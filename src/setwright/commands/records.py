@@ -10,7 +10,7 @@ from setwright.commands import shared
 if TYPE_CHECKING:
     from setwright.model.plan import Session, Week
 
-app = typer.Typer()
+app = typer.Typer(rich_markup_mode=None)
 
 
 @app.command(epilog="Example:  setwright record week-3.yaml --day Monday")

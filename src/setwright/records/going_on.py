@@ -25,7 +25,7 @@ def going_on(plan: Plan, text: str, number: int, *, missed: bool = False) -> Goi
     if not missed and not done.records and not _no_training(week):
         raise CannotRun(
             f"no record of {week.title} is kept in {plan.folder}, so nothing is known of what was done",
-            "if the week was missed, say so with --missed",
+            f"`setwright record {plan.file}` writes a form; if the week was missed, say so with --missed",
         )
     again = week.missed_day != "skip" if missed else bool(done.restart)
     decides = done if missed else _decides(plan, done)

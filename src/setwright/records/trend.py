@@ -67,8 +67,11 @@ class Trend(NamedTuple):
 
     @property
     def jump(self) -> float:
-        """How much the load grew in the last record, as a share; 0 for less than a jump."""
-        if len(self.points) < 2 or self.points[-2].kg <= 0:  # noqa: PLR2004 - two points make a step
+        """How much the load grew in the last record, as a share; 0 for less than a jump.
+
+        Of what is added to the body it is always 0: the body is most of that load.
+        """
+        if self.added or len(self.points) < 2 or self.points[-2].kg <= 0:  # noqa: PLR2004 - two points make a step
             return 0.0
         grown = round(self.points[-1].kg / self.points[-2].kg - 1, 6)
         return grown if grown > JUMP else 0.0
