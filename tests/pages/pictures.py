@@ -31,7 +31,8 @@ def drawn(browser: Browser) -> Image.Image:
         page.write_text(sheet_html(example("week-good.yaml"), "session", "a4", PRINTED), encoding="utf-8")
         browser.open(page)
         printed = pypdfium2.PdfDocument(browser.pdf())
-    return printed[0].render(scale=DOTS_AN_INCH / 72, grayscale=True).to_pil()
+    picture: Image.Image = printed[0].render(scale=DOTS_AN_INCH / 72, grayscale=True).to_pil()
+    return picture
 
 
 def difference(one: Image.Image, other: Image.Image) -> float:

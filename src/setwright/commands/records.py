@@ -10,7 +10,7 @@ from setwright.commands import shared
 if TYPE_CHECKING:
     from setwright.model.plan import Session, Week
 
-app = typer.Typer()
+app = typer.Typer(rich_markup_mode=None)
 
 
 @app.command(epilog="Example:  setwright record week-3.yaml --day Monday")
@@ -162,7 +162,8 @@ def next_(
         typer.echo(f"setwright: {told}; it is left out", err=True)
     if not done.records:
         shared.stop(
-            f"no record of {done.week.title} is kept in {plan.folder}, so nothing is known of what was done"
+            f"no record of {done.week.title} is kept in {plan.folder}, so nothing is known of what was done; "
+            f"`setwright record {file}` writes a form"
         )
     if len(plan.weeks) > 1:
         typer.echo(changes_text(changes_of(done, plan), (), done.missed, done.week.missed_day), nl=False)

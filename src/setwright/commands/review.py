@@ -16,7 +16,7 @@ if TYPE_CHECKING:
     from setwright.records.trend import Seen
     from setwright.sheets.kinds import Paper
 
-app = typer.Typer()
+app = typer.Typer(rich_markup_mode=None)
 
 
 @app.command(epilog="Example:  setwright review week-3.yaml")
@@ -116,7 +116,8 @@ def _seen(named: Path, week: int | None) -> "Seen":
         typer.echo(f"setwright: {told}; it is left out", err=True)
     seen = [(plan, done) for plan, done in every if done.records]
     if not seen:
-        shared.stop(f"no record is kept beside {named}, so there is nothing to look back at")
+        nothing = f"no record is kept beside {named}, so there is nothing to look back at"
+        shared.stop(f"{nothing}; `setwright record` writes a form")
     return sorted(seen, key=lambda one: str(one[1].records[0].record.date))
 
 

@@ -17,6 +17,8 @@ CLASSES: Final = ("light", "moderate", "heavy")
 
 PUSHES: Final = frozenset({"horizontal push", "vertical push", "downward push"})
 PULLS: Final = frozenset({"horizontal pull", "vertical pull"})
+FROM_OVERHEAD: Final = frozenset({"vertical pull", "shoulder extension"})
+"""Patterns that bring the arm down from above the head under load."""
 
 
 @dataclass(frozen=True, slots=True)
