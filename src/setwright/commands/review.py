@@ -25,7 +25,7 @@ def review(
         typer.Option(metavar="FILE.svg", help="Also draw one athlete's loads into this file."),
     ] = None,
 ) -> None:
-    """Look back: who came, what was done of what was planned, what it added up to, and how loads went.
+    """Look back at who came, what was done, and how loads went. Beside what was planned, and added up.
 
     Names and what was not done are printed: the page is for the coach.
     """
