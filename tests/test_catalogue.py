@@ -51,7 +51,7 @@ def test_partners_are_named_both_ways() -> None:
 def product(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
     """One product in a folder of its own."""
     path = tmp_path / "made.json"
-    monkeypatch.setattr(catalogue, "products", lambda: {path: "made\n"})
+    monkeypatch.setattr(catalogue, "products", lambda: iter([(path, "made\n")]))
     return path
 
 

@@ -1,13 +1,14 @@
 """What is compiled from the files that people edit: ``python -m setwright.catalogue --write`` or ``--check``.
 
-``data/library.json`` comes from ``data/movements.yaml`` and the engine, ``docs/rules`` from the rules,
-``docs/sources.md`` from ``data/sources.json``,
-the pictures of ``docs/engine.md`` from the figures. A further product is one more entry of ``products``.
+``data/library.json`` comes from ``data/movements.yaml`` and the engine, ``docs/movements`` and the pictures
+of ``docs/engine.md`` from that library, ``docs/rules`` from the rules, ``docs/sources.md`` and
+``docs/cautions.md`` from the data files of these names.
+A further product is one more entry of ``products``.
 """
 
 import json
 import sys
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from pathlib import Path
 from typing import Any, Final
 
@@ -16,10 +17,11 @@ from setwright.engine.partners import paired, partners
 from setwright.files import write_whole
 from setwright.library.index import compile_names
 from setwright.library.rows import Row, load_rows
-from setwright.library.table import LIBRARY_FILE
+from setwright.library.table import LIBRARY_FILE, library
+from setwright.report.movement_docs import movement_pages
 from setwright.report.rule_docs import pages
-from setwright.report.source_docs import sources_page
-from setwright.sheets.figures import movement_picture_svg
+from setwright.report.source_docs import cautions_page, sources_page
+from setwright.sheets.figures import is_drawn, movement_picture_svg, small_picture_svg
 
 FORMAT: Final = "setwright-library/1"
 
@@ -93,37 +95,43 @@ DOCS: Final = Path(__file__).parents[2] / "docs"
 RULE_PAGES: Final = DOCS / "rules"
 """The pages of the rules in a checkout."""
 
-PICTURES: Final = DOCS / "pictures"
-"""The pictures of docs/engine.md in a checkout."""
+MOVEMENT_PAGES: Final = DOCS / "movements"
+"""The pages of the movements in a checkout, with their pictures."""
 
 PICTURED: Final = ("flat-barbell-bench-press", "level-cable-crossover", "parallel-bar-dip-leaning")
+"""The movements that docs/engine.md shows."""
 
 
-def products() -> dict[Path, str]:
-    """Every compiled file with the text that its sources give."""
-    rules = {RULE_PAGES / name: page for name, page in pages().items()}
-    pictures = {PICTURES / f"{key}.svg": movement_picture_svg(key) for key in PICTURED}
-    return {LIBRARY_FILE: library_text(), DOCS / "sources.md": sources_page(), **rules, **pictures}
+def products() -> Iterator[tuple[Path, str]]:
+    """Every compiled file with the text that its sources give; first the library, of which some are made."""
+    yield LIBRARY_FILE, library_text()
+    library.cache_clear()
+    yield DOCS / "sources.md", sources_page()
+    yield DOCS / "cautions.md", cautions_page()
+    yield from ((RULE_PAGES / name, page) for name, page in pages().items())
+    yield from ((MOVEMENT_PAGES / name, page) for name, page in movement_pages(library()).items())
+    drawn = (key for key in library().keys() if is_drawn(library().movement(key)))  # noqa: SIM118  # no mapping
+    yield from ((MOVEMENT_PAGES / "pictures" / f"{key}.svg", small_picture_svg(key)) for key in drawn)
+    yield from ((DOCS / "pictures" / f"{key}.svg", movement_picture_svg(key)) for key in PICTURED)
 
 
 def write() -> list[Path]:
     """Write every product that differs from its sources, and name those written."""
-    texts = products()
-    stale = _stale(texts)
-    for path in stale:
-        write_whole(path, texts[path])
-    return stale
+    written = []
+    for path, text in products():
+        if _is_stale(path, text):
+            write_whole(path, text)
+            written.append(path)
+    return written
 
 
 def check() -> list[Path]:
     """The products that differ from what their sources give."""
-    return _stale(products())
+    return [path for path, text in products() if _is_stale(path, text)]
 
 
-def _stale(texts: Mapping[Path, str]) -> list[Path]:
-    return [
-        path for path, text in texts.items() if not path.exists() or path.read_text(encoding="utf-8") != text
-    ]
+def _is_stale(path: Path, text: str) -> bool:
+    return not path.exists() or path.read_text(encoding="utf-8") != text
 
 
 def main(arguments: Sequence[str]) -> int:

@@ -35,7 +35,8 @@ class Finding:
     never empty. ``also`` holds sentences of findings that this one covers. ``to_others``: what may be said of
     an athlete's own affair where others read it; empty when nothing in the finding is private. ``weeks``:
     those of a plan of several weeks in which it holds; empty where it does not depend on the week. ``who``:
-    the athlete it is about, where it is about one.
+    the athlete it is about, where it is about one. ``about``: what is at fault where it is one fault in every
+    week, however much of it and wherever it stands; no writer prints it.
 
     Raises: ValueError when a text that must not be empty is.
     """
@@ -53,6 +54,7 @@ class Finding:
     to_others: str = ""
     weeks: tuple[int, ...] = ()
     who: str = ""
+    about: str = ""
 
     def for_others(self) -> "Finding":
         """The finding as others may read it: without what belongs to one athlete and the coach."""

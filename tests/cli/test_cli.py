@@ -3,6 +3,7 @@
 import gc
 import json
 import os
+import runpy
 import subprocess
 import sys
 from pathlib import Path
@@ -101,6 +102,12 @@ def test_move_without_a_name_lists_and_with_an_unknown_name_asks() -> None:
     result = run("move", "flat barbel bench pres")
     assert result.exit_code == 2
     assert "flat barbell bench press" in result.stderr
+
+
+def test_move_takes_words_without_quotes_for_one_movement_where_they_name_no_several() -> None:
+    assert run("move", "flat", "barbell", "bench", "press").output == run("move", "bench press").output
+    assert run("move", "bench", "dip").output == run("move", "flat bench press", "dip").output
+    assert 'no movement is called "bnech"' in run("move", "bnech", "press").stderr
 
 
 def test_move_draws_one_picture(tmp_path: Path) -> None:
@@ -231,6 +238,18 @@ def test_the_program_itself_runs(capsys: pytest.CaptureFixture[str], monkeypatch
     monkeypatch.setattr(sys, "argv", ["setwright", "--version"])
     with pytest.raises(SystemExit) as left:
         main()
+    gc.enable()
+    gc.unfreeze()
+    assert left.value.code == 0
+    assert capsys.readouterr().out == f"setwright {__version__}\n"
+
+
+def test_the_program_runs_as_a_module(
+    capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(sys, "argv", ["-m", "--version"])
+    with pytest.raises(SystemExit) as left:
+        runpy.run_module("setwright", run_name="__main__")
     gc.enable()
     assert left.value.code == 0
     assert capsys.readouterr().out == f"setwright {__version__}\n"

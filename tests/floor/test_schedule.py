@@ -18,11 +18,18 @@ from setwright.floor import schedule
 from setwright.floor.schedule import Slot, Task, Turn, least, place, timetable
 
 POOLS = ("rack", "stack", "dip bars")
+
+
+def task(holds: dict[str, int], seconds: tuple[float, ...], priority: int = 2) -> Task:
+    """A block at which every group holds the same."""
+    return Task((holds,) * len(seconds), seconds, priority)
+
+
 tasks_of = st.integers(1, 3).flatmap(
     lambda groups: st.lists(
         st.builds(
             Task,
-            st.dictionaries(st.sampled_from(POOLS), st.just(1), max_size=2),
+            st.tuples(*[st.dictionaries(st.sampled_from(POOLS), st.just(1), max_size=2)] * groups),
             st.tuples(*[st.integers(1, 9).map(lambda n: n * 60.0)] * groups),
             st.integers(1, 3),
         ),
@@ -36,7 +43,9 @@ room = st.fixed_dictionaries({pool: st.integers(1, 3) for pool in POOLS})
 def together(slots: tuple[Slot, ...], tasks: list[Task], pool: str) -> int:
     """The most of a pool held at one time."""
     return max(
-        sum(tasks[s.turn.block].holds.get(pool, 0) for s in slots if s.start <= at.start < s.end)
+        sum(
+            tasks[s.turn.block].holds[s.turn.group].get(pool, 0) for s in slots if s.start <= at.start < s.end
+        )
         for at in slots
     )
 
@@ -66,7 +75,7 @@ def optimum(tasks: list[Task], there: dict[str, int]) -> float:
     """The earliest possible finish by mixed-integer programming; every pool's things are told apart."""
     turns = [(g, b) for b, task in enumerate(tasks) for g in range(len(task.seconds))]
     length = {turn: tasks[turn[1]].seconds[turn[0]] / 60 for turn in turns}
-    wants = {turn: [pool for pool in there if tasks[turn[1]].holds.get(pool)] for turn in turns}
+    wants = {turn: [pool for pool in there if tasks[turn[1]].holds[turn[0]].get(pool)] for turn in turns}
     big = sum(length.values())
     at_most: list[tuple[Weights, float]] = [({turn: 1.0, "end": -1.0}, -length[turn]) for turn in turns]
     picks: list[Weights] = [
@@ -116,13 +125,13 @@ def _solved(
     return float(found.fun)
 
 
-THREE = (Task({"rack": 1}, (300.0, 300.0, 420.0)), Task({"rack": 1}, (180.0, 240.0, 240.0)))
+THREE = (task({"rack": 1}, (300.0, 300.0, 420.0)), task({"rack": 1}, (180.0, 240.0, 240.0)))
 ROOMS = [
-    ([Task({"rack": 1}, (300.0, 360.0)), Task({"stack": 1}, (240.0, 240.0)), Task({}, (90.0, 90.0))], (1, 1)),
+    ([task({"rack": 1}, (300.0, 360.0)), task({"stack": 1}, (240.0, 240.0)), task({}, (90.0, 90.0))], (1, 1)),
     ([*THREE], (1, 1)),
     ([*THREE], (2, 1)),
-    ([Task({"rack": 1, "stack": 1}, (300.0, 300.0)), Task({"stack": 1}, (200.0, 200.0))], (2, 1)),
-    ([Task({"stack": 2}, (240.0, 180.0, 300.0)), Task({"rack": 1}, (600.0, 300.0, 300.0))], (1, 3)),
+    ([task({"rack": 1, "stack": 1}, (300.0, 300.0)), task({"stack": 1}, (200.0, 200.0))], (2, 1)),
+    ([task({"stack": 2}, (240.0, 180.0, 300.0)), task({"rack": 1}, (600.0, 300.0, 300.0))], (1, 3)),
 ]  # fmt: skip
 
 
@@ -143,8 +152,8 @@ def test_any_small_room_does(tasks: list[Task], there: dict[str, int]) -> None:
 @pytest.mark.parametrize("number", [1, 2])
 def test_the_climb_finds_the_optimum_where_not_every_order_is_tried(number: int) -> None:
     tasks = [
-        Task({"rack": 1}, (300.0, 420.0)), Task({"stack": 1}, (240.0, 180.0)),
-        Task({"rack": 1, "stack": 1}, (120.0, 180.0)), Task({}, (90.0, 90.0)),
+        task({"rack": 1}, (300.0, 420.0)), task({"stack": 1}, (240.0, 180.0)),
+        task({"rack": 1, "stack": 1}, (120.0, 180.0)), task({}, (90.0, 90.0)),
     ]  # fmt: skip
     there = {"rack": number, "stack": 1}
     table = timetable(tasks, there, None)
@@ -167,7 +176,7 @@ def orders(table: schedule.Timetable) -> list[list[int]]:
 
 def test_what_comes_first_is_done_first_when_the_minutes_allow_it() -> None:
     """Each group would wait 200 s for it: less than four minutes. With 400 s there is no time to."""
-    tasks = [Task({"mat": 1}, (200.0, 200.0), 3), Task({"rack": 1}, (200.0, 200.0), 1)]
+    tasks = [task({"mat": 1}, (200.0, 200.0), 3), task({"rack": 1}, (200.0, 200.0), 1)]
     there = {"mat": 1, "rack": 1}
     assert orders(timetable(tasks, there, 20 * 60)) == [[1, 0], [1, 0]]
     tight = timetable(tasks, there, 400)
@@ -176,14 +185,14 @@ def test_what_comes_first_is_done_first_when_the_minutes_allow_it() -> None:
 
 
 def test_nobody_waits_longer_than_four_minutes_for_what_comes_first() -> None:
-    tasks = [Task({"mat": 1}, (300.0, 300.0), 3), Task({"rack": 1}, (300.0, 300.0), 1)]
+    tasks = [task({"mat": 1}, (300.0, 300.0), 3), task({"rack": 1}, (300.0, 300.0), 1)]
     found = orders(timetable(tasks, {"mat": 1, "rack": 1}, 20 * 60))
     assert sorted(found) == [[0, 1], [1, 0]]
 
 
 def test_even_rest_comes_before_an_early_finish() -> None:
     """Whoever lifts last does the other block while they wait; no order makes it less than 200 s."""
-    tasks = [Task({"rack": 1}, (300.0, 300.0)), Task({}, (100.0, 100.0))]
+    tasks = [task({"rack": 1}, (300.0, 300.0)), task({}, (100.0, 100.0))]
     table = timetable(tasks, {"rack": 1}, 3600)
     assert sorted(orders(table)) == [[0, 1], [1, 0]]
     starts = {slot.turn: slot.start for slot in table.slots}
@@ -192,17 +201,17 @@ def test_even_rest_comes_before_an_early_finish() -> None:
 
 def test_a_block_that_holds_more_than_there_is_has_no_timetable() -> None:
     with pytest.raises(ValueError, match="more than there is"):
-        timetable([Task({"stack": 2}, (60.0,))], {"stack": 1}, None)
+        timetable([task({"stack": 2}, (60.0,))], {"stack": 1}, None)
 
 
 def test_an_empty_session_takes_no_time() -> None:
     table = timetable([], {}, None)
     assert (table.slots, table.finish_s, table.least_s, table.proved) == ((), 0.0, 0.0, True)
-    assert least([Task({"band": 1}, (60.0,))], {"band": math.inf}) == 60
+    assert least([task({"band": 1}, (60.0,))], {"band": math.inf}) == 60
 
 
 def test_a_turn_goes_into_a_gap_of_its_station_but_never_before_its_groups_last_one() -> None:
-    tasks = [Task({"rack": 1}, (100.0, 100.0)), Task({"rack": 1}, (50.0, 50.0)), Task({}, (150.0, 150.0))]
+    tasks = [task({"rack": 1}, (100.0, 100.0)), task({"rack": 1}, (50.0, 50.0)), task({}, (150.0, 150.0))]
     order = (Turn(0, 2), Turn(0, 0), Turn(1, 0), Turn(1, 1))
     starts = {slot.turn: slot.start for slot in place(order, tasks, {"rack": 1})}
     assert starts == {(0, 2): 0, (0, 0): 150, (1, 0): 0, (1, 1): 100}
@@ -211,6 +220,6 @@ def test_a_turn_goes_into_a_gap_of_its_station_but_never_before_its_groups_last_
 
 
 def test_the_search_is_the_same_every_time() -> None:
-    tasks = [Task({"rack": 1}, (300.0, 310.0, 320.0)) for _ in range(4)]
+    tasks = [task({"rack": 1}, (300.0, 310.0, 320.0)) for _ in range(4)]
     assert timetable(tasks, {"rack": 2}, None) == timetable(tasks, {"rack": 2}, None)
     assert schedule.EVERY_ORDER < 12

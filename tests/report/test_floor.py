@@ -117,17 +117,6 @@ def test_what_is_put_out_in_the_order_it_is_needed() -> None:
     ]
 
 
-def test_odd_numbers_and_the_rule_for_a_call() -> None:
-    told = " ".join(" ".join(printed(plan(SQUAT, top="people: 7\n", gym=RACKS.format(1)))).split())
-    assert "Odd numbers: group B has 3, the others 4" in told
-    assert "Called away: no rule is written; `if interrupted:` in the plan says it." in told
-    many = " ".join(" ".join(printed(plan(SQUAT, top="people: 10\n", gym=RACKS.format(1)))).split())
-    assert "Odd numbers: groups B and C have 3, the others 4" in many
-    rule = plan(SQUAT, top=SIX).replace("unit: kg\n", "unit: kg\nif interrupted: finish here\n", 1)
-    assert "  Called away: finish here." in printed(rule)
-    assert not any("Odd numbers" in line for line in printed(rule))
-
-
 @pytest.mark.parametrize(
     ("minutes", "said"),
     [

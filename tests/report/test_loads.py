@@ -285,6 +285,14 @@ def test_what_can_t_be_worked_out_ends_with_2(arguments: tuple[str, ...], words:
     assert words in told
 
 
+def test_without_a_squad_a_share_stays_as_it_is_written(tmp_path: Path) -> None:
+    plan = tmp_path / "week.yaml"
+    plan.write_text("plan: A\nunit: kg\nwork:\n  - dip: 3 x 8 at bodyweight + 10 kg\n", encoding="utf-8")
+    told, status = run(str(plan))
+    assert status == 0
+    assert "dip: 3 x 8 at bodyweight + 10 kg (line 4)\n    as written: the plan names no squad" in told
+
+
 def test_a_week_of_a_block() -> None:
     told, status = run(str(EXAMPLES / "skerrow-bay" / "block.yaml"), "--week", "2")
     assert status == 0

@@ -12,7 +12,8 @@ from hypothesis import strategies as st
 from setwright.checked import Checked
 from setwright.sheets import Order, asked, print_sheets
 from setwright.sheets.editions import all_sheets
-from setwright.sheets.table import FORMULA, HEADS, harmless, plan_csv
+from setwright.sheets.phrases import series
+from setwright.sheets.table import FORMULA, harmless, plan_csv
 from tests.pages.__main__ import PRINTED
 from tests.pages.plans import AWKWARD, CIRCUIT, LONG, check
 
@@ -50,8 +51,8 @@ def test_two_readers_that_know_nothing_of_each_other_read_the_same(plan: str, tm
     file = tmp_path / "table.csv"
     file.write_bytes(text.encode())
     rows = by_csv(text)
-    assert rows[0] == list(HEADS)
-    assert {len(row) for row in rows} == {len(HEADS)}
+    assert rows[0] == list(series("table.heads"))
+    assert {len(row) for row in rows} == {len(series("table.heads"))}
     assert by_numpy(file) == rows
 
 
@@ -83,7 +84,7 @@ def test_each_sign_that_begins_a_formula_is_kept_from_it(first: str) -> None:
 
 
 def test_without_a_sheet_there_are_the_heads() -> None:
-    assert by_csv(plan_csv(check(LONG), ())) == [list(HEADS)]
+    assert by_csv(plan_csv(check(LONG), ())) == [list(series("table.heads"))]
 
 
 def test_it_lies_beside_the_sheets(tmp_path: Path) -> None:

@@ -13,7 +13,7 @@ if TYPE_CHECKING:
 
     from setwright.checked import Checked
 
-app = typer.Typer()
+app = typer.Typer(rich_markup_mode=None)
 
 
 @app.command(epilog="Example:  setwright check week-3.yaml --format short")

@@ -6,7 +6,7 @@ import typer
 
 from setwright.commands import shared
 
-app = typer.Typer()
+app = typer.Typer(rich_markup_mode=None)
 
 
 @app.command(epilog="Example:  setwright loads week-3.yaml --for juniors")

@@ -12,7 +12,7 @@ if TYPE_CHECKING:
     from setwright.floor.today import Change, Today
     from setwright.model.plan import Session, Week
 
-app = typer.Typer()
+app = typer.Typer(rich_markup_mode=None)
 
 
 @app.command(epilog="Example:  setwright floor week-3.yaml --day Monday --minutes 45 --absent Tam")

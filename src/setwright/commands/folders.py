@@ -7,7 +7,7 @@ import typer
 
 from setwright.commands import shared
 
-app = typer.Typer()
+app = typer.Typer(rich_markup_mode=None)
 
 
 @app.command(epilog="Example:  setwright new spring-block --from block.yaml --squad squad.yaml")

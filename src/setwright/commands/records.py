@@ -10,7 +10,7 @@ from setwright.commands import shared
 if TYPE_CHECKING:
     from setwright.model.plan import Session, Week
 
-app = typer.Typer()
+app = typer.Typer(rich_markup_mode=None)
 
 
 @app.command(epilog="Example:  setwright record week-3.yaml --day Monday")
@@ -162,7 +162,8 @@ def next_(
         typer.echo(f"setwright: {told}; it is left out", err=True)
     if not done.records:
         shared.stop(
-            f"no record of {done.week.title} is kept in {plan.folder}, so nothing is known of what was done"
+            f"no record of {done.week.title} is kept in {plan.folder}, so nothing is known of what was done; "
+            f"`setwright record {file}` writes a form"
         )
     if len(plan.weeks) > 1:
         typer.echo(changes_text(changes_of(done, plan), (), done.missed, done.week.missed_day), nl=False)
@@ -173,46 +174,3 @@ def next_(
     shared.write_new(target, found.text, "it may have been edited already")
     typer.echo(changes_text(found.changes, found.by_hand, found.missed, done.week.missed_day), nl=False)
     typer.echo(f"\n{target}")
-
-
-@app.command(epilog="Example:  setwright review week-3.yaml")
-def review(
-    named: Annotated[Path, typer.Argument(metavar="FILE|FOLDER", help="A plan, or a folder of plans.")],
-    week: shared.Week = None,
-    athlete: Annotated[str | None, typer.Option("--for", metavar="NAME", help="One athlete alone.")] = None,
-) -> None:
-    """Look back: who came, what was done of what was planned, what it added up to, and how loads went.
-
-    Names and what was not done are printed: the page is for the coach.
-    """
-    from setwright.files import CannotRun
-    from setwright.records.keeping import plan_of, plans_of
-    from setwright.records.review import review as look_back
-    from setwright.records.review import trends
-    from setwright.records.week_done import week_done
-    from setwright.report.review import review_text, trends_text
-
-    try:
-        plans = [plan_of(file) for file in plans_of(named)]
-        weeks = [(plan, one) for plan in plans for one in _weeks(plan.weeks, week, plan.file)]
-        every = [(plan, week_done(plan, one)) for plan, one in weeks]
-    except CannotRun as error:
-        shared.stop(str(error))
-    for told in dict.fromkeys(told for _, done in every for told in done.unread):
-        typer.echo(f"setwright: {told}; it is left out", err=True)
-    found = [(plan, done) for plan, done in every if done.records]
-    if not found:
-        shared.stop(f"no record is kept beside {named}, so there is nothing to look back at")
-    reviews = [look_back(done, plan.table).only(athlete) for plan, done in found]
-    names = list(dict.fromkeys(one.name for each in reviews for one in each.athletes))
-    if not names:
-        shared.stop(f'no athlete of these plans is called "{athlete}"')
-    seen = [(done, plan.table) for plan, done in found]
-    moved = ((name, trends(seen, name)) for name in names)
-    blocks = [*map(review_text, reviews), *(trends_text(name, some) for name, some in moved if some)]
-    typer.echo("\n".join(blocks), nl=False)
-
-
-def _weeks(weeks: "tuple[Week, ...]", number: int | None, file: Path) -> "tuple[Week, ...]":
-    """The week that is named, or all of them."""
-    return weeks if number is None else (weeks[shared.week_of(len(weeks), number, file) - 1],)

@@ -8,7 +8,7 @@ import typer
 
 from setwright.commands import shared
 
-app = typer.Typer()
+app = typer.Typer(rich_markup_mode=None)
 
 
 @app.command(epilog="Example:  setwright sheet week-3.yaml --paper letter --out prints")

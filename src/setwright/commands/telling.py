@@ -7,14 +7,16 @@ import typer
 
 from setwright.commands import shared
 
-app = typer.Typer()
+app = typer.Typer(rich_markup_mode=None)
 
 
 @app.command(epilog="Example:  setwright explain heavy-line-not-finished")
 def explain(
     rule: Annotated[
         str | None,
-        typer.Argument(metavar="[RULE|sources]", help="A rule's id, or sources; none lists the rules."),
+        typer.Argument(
+            metavar="[RULE|sources|cautions]", help="A rule's id, sources or cautions; none lists the rules."
+        ),
     ] = None,
 ) -> None:
     """Say what a rule looks at, why, what to change, and on whose word; or list every source."""

@@ -45,19 +45,22 @@ def listed(words: list[str]) -> str:
 
 
 def _too_few(floor: Floor, block: Block) -> Iterator[Conflict]:
-    people = max((len(stay.people) for stay in floor.stays if stay.block is block), default=0)
+    stays = [stay for stay in floor.stays if stay.block is block]
+    people = max((len(stay.everyone) for stay in stays), default=0)
     if block.at_once and people <= len(block.moves) / 2:  # never at two stations at the same moment
         return
-    for pool, held in block.holds.items():
-        there = floor.there.get(pool, math.inf)
-        if held > there:
-            when = " at the same moment" if block.at_once else ""
-            yield Conflict(
-                "stations",
-                f"{block.name} wants {pool_words(held, pool)}{when}, and the room has {int(there) or 'none'}",
-                "give one of the moves another load or another piece of kit, or make two blocks of it",
-                block.entry,
-            )
+    for done in {one.name: one for stay in stays for way in stay.ways for one in way.blocks}.values():
+        for pool, held in done.holds.items():
+            there = floor.there.get(pool, math.inf)
+            if held > there:
+                when = " at the same moment" if block.at_once else ""
+                yield Conflict(
+                    "stations",
+                    f"{done.name} wants {pool_words(held, pool)}{when}, and the room has "
+                    f"{int(there) or 'none'}",
+                    "give one of the moves another load or another piece of kit, or make two blocks of it",
+                    block.entry,
+                )
 
 
 def _far_apart(floor: Floor, block: Block) -> Iterator[Conflict]:
@@ -77,7 +80,7 @@ def _far_apart(floor: Floor, block: Block) -> Iterator[Conflict]:
 def _rest(floor: Floor, block: Block) -> Iterator[Conflict]:
     """A written rest that the number of people at the station makes longer."""
     stays = [stay for stay in floor.stays if stay.block is block and stay.rest_s is not None]
-    rest, people = max(((stay.rest_s or 0.0, len(stay.people)) for stay in stays), default=(0.0, 0))
+    rest, people = max(((stay.rest_s or 0.0, stay.sharing) for stay in stays), default=(0.0, 0))
     if block.rest_written and rest > block.rest_s + 1:
         yield Conflict(
             "rest",

@@ -8,15 +8,15 @@ from typing import Final, NamedTuple
 
 from setwright.floor.blocks import Block, blocks
 from setwright.floor.groups import Group, Person, groups_of, sizes
-from setwright.floor.kit import there
+from setwright.floor.kit import Holds, there
 from setwright.floor.lifting import Lift, lifts
-from setwright.floor.schedule import Slot, Task, timetable, usual_finish
-from setwright.floor.timing import rest_given, seconds
+from setwright.floor.schedule import Slot, Task, taken, timetable, usual_finish
+from setwright.floor.ways import Way, Ways, ways
 from setwright.library.table import Library
 from setwright.model.people import Athlete
 from setwright.model.plan import Session, Week
 from setwright.model.room import Gym
-from setwright.model.theirs import Known, meant, names_of
+from setwright.model.theirs import names_of
 
 MINUTE: Final = 60
 ABOUT: Final = 1.1
@@ -30,7 +30,9 @@ class NobodyKnown(Exception):
 class Stay(NamedTuple):
     """A group at a block. Seconds from the end of the common warm-up.
 
-    ``people``: who of the group do it; ``rest_s``: what each rests after a set, None by the clock.
+    ``people``: who of the group do it as it is written; ``sharing``: how many take turns at its stations;
+    ``rest_s``: what each of them rests after a set, None by the clock. ``otherwise``: what others of the
+    group do in its place. ``holds``: what the group keeps for all of that.
     """
 
     group: int
@@ -38,7 +40,21 @@ class Stay(NamedTuple):
     start_s: float
     end_s: float
     people: tuple[str, ...]
+    sharing: int
     rest_s: float | None
+    otherwise: tuple[Way, ...]
+    holds: Holds
+
+    @property
+    def ways(self) -> tuple[Way, ...]:
+        """Everything that some of the group do at that time."""
+        written = (Way(self.people, (self.block,)),) if self.people else ()
+        return (*written, *self.otherwise)
+
+    @property
+    def everyone(self) -> tuple[str, ...]:
+        """Who of the group have something to do at that time."""
+        return tuple(name for way in self.ways for name in way.people)
 
 
 class Floor(NamedTuple):
@@ -90,13 +106,13 @@ def letter(group: int) -> str:
 class Room:
     """A session with who comes and what there is, before anybody is told when.
 
-    ``called``: the names that mean each athlete. ``there`` and ``available_s`` as in a ``Floor``.
+    ``ways``: who does a block how. ``there`` and ``available_s`` as in a ``Floor``.
     """
 
     session: Session
     gym: Gym | None
     people: tuple[Person, ...]
-    called: Mapping[str, Known]
+    ways: Ways
     lifts: tuple[Lift, ...]
     blocks: tuple[Block, ...]
     there: Mapping[str, float]
@@ -110,16 +126,17 @@ class Room:
             lifts=tuple(lift for lift in self.lifts if lift.block in numbers),
         )
 
-    def doing(self, block: Block, group: Group) -> tuple[str, ...]:
-        """Who of a group do a block."""
-        return tuple(one.name for one in group if meant(block.entry, self.called.get(one.name)))
+    def held(self, block: Block, group: Group) -> Holds:
+        """What a group keeps while it is at a block; what the room lacks is never more than all there is."""
+        holds = self.ways.holds(block, group)
+        return {pool: min(held, int(self.there.get(pool, held))) for pool, held in holds.items()}
 
     def tasks(self, groups: Sequence[Group]) -> list[Task]:
-        """The blocks as the search takes them; what the room lacks is never more than all that there is."""
+        """The blocks as the search takes them."""
         return [
             Task(
-                {pool: min(held, int(self.there.get(pool, held))) for pool, held in block.holds.items()},
-                tuple(self._seconds(block, group) for group in groups),
+                tuple(self.held(block, group) for group in groups),
+                tuple(self.ways.seconds(block, group) for group in groups),
                 block.entry.priority,
             )
             for block in self.blocks
@@ -135,17 +152,14 @@ class Room:
     @property
     def busiest(self) -> dict[int, float]:
         """Seconds of each block, by its number, of the group that has most to do."""
-        each = ({block.number: self._seconds(block, group) for block in self.blocks} for group in self.groups)
+        each = (
+            {block.number: self.ways.seconds(block, group) for block in self.blocks} for group in self.groups
+        )
         return max(each, key=lambda one: sum(one.values()))
 
     def taken_s(self, pool: str) -> float:
         """Seconds that all groups together take up what there is of a pool, were it never idle."""
-        tasks = self.tasks(self.groups)
-        return sum(task.holds.get(pool, 0) * sum(task.seconds) for task in tasks) / self.there[pool]
-
-    def _seconds(self, block: Block, group: Group) -> float:
-        people = len(self.doing(block, group))
-        return seconds(block, people) if people else 0.0
+        return taken(pool, self.tasks(self.groups)) / self.there[pool]
 
 
 def room(
@@ -170,12 +184,14 @@ def room(
     if not people:
         raise NobodyKnown
     gym, found = week.gym, blocks(session, table, week.gym)
-    pools = {pool for block in found for pool in block.holds}
+    done_by = ways(found, session, {one.name: names_of(week, one) for one in who}, table, gym)
+    pools = {pool for block in found for pool in block.holds} | {
+        pool for others in done_by.others.values() for way in others for pool in way.holds
+    }
     number = {pool: max(there(pool, gym) - (without or {}).get(pool, 0), 0) for pool in pools} if gym else {}
     warm_up = MINUTE * (session.warm_up_minutes or 0)
     available = None if session.minutes is None else MINUTE * session.minutes - warm_up
-    called = {one.name: names_of(week, one) for one in who}
-    return Room(session, gym, people, called, done, found, number, available)
+    return Room(session, gym, people, done_by, done, found, number, available)
 
 
 def floor(here: Room) -> Floor:
@@ -211,7 +227,15 @@ def _counted(number: int) -> tuple[Person, ...]:
 
 
 def _stay(slot: Slot, here: Room, groups: Sequence[Group]) -> Stay:
-    block = here.blocks[slot.turn.block]
-    people = here.doing(block, groups[slot.turn.group])
-    rest = rest_given(block, len(people)) if block.whole_s is None and block.sets > 1 else None
-    return Stay(slot.turn.group, block, slot.start, slot.end, people, rest)
+    block, group = here.blocks[slot.turn.block], groups[slot.turn.group]
+    return Stay(
+        slot.turn.group,
+        block,
+        slot.start,
+        slot.end,
+        people=here.ways.written(block, group).people,
+        sharing=here.ways.sharing(block, group),
+        rest_s=here.ways.rest_s(block, group),
+        otherwise=here.ways.otherwise(block, group),
+        holds=here.held(block, group),
+    )

@@ -31,9 +31,9 @@ class Turn(NamedTuple):
 
 
 class Task(NamedTuple):
-    """A block to be placed. ``seconds``: how long it lasts for each group. ``priority``: 1 first."""
+    """A block to be placed: what each group holds at it, for how long. ``priority``: 1 first."""
 
-    holds: Mapping[str, int]
+    holds: tuple[Mapping[str, int], ...]
     seconds: tuple[float, ...]
     priority: int = 2
 
@@ -69,7 +69,8 @@ def timetable(tasks: Sequence[Task], there: Mapping[str, float], available_s: fl
     ``there``: how many of each pool; each task must fit into it alone. ``available_s``: the minutes of the
     session; None: as early as possible. Raises: ValueError when a task holds more than there is.
     """
-    if any(number > there.get(pool, math.inf) for task in tasks for pool, number in task.holds.items()):
+    held = (item for task in tasks for holds in task.holds for item in holds.items())
+    if any(number > there.get(pool, math.inf) for pool, number in held):
         raise ValueError("a block holds more than there is")
     turns = _turns(tasks)
 
@@ -102,7 +103,8 @@ def place(order: Order, tasks: Sequence[Task], there: Mapping[str, float]) -> tu
     slots = []
     for turn in order:
         task = tasks[turn.block]
-        scarce = {pool: n for pool, n in task.holds.items() if not math.isinf(there.get(pool, math.inf))}
+        held = task.holds[turn.group]
+        scarce = {pool: n for pool, n in held.items() if not math.isinf(there.get(pool, math.inf))}
         rivals = [of_pool.setdefault(pool, []) for pool in scarce]
         first, length = free.get(turn.group, 0.0), task.seconds[turn.group]
         ends = {slot.end for used in rivals for slot in used if slot.end > first}
@@ -128,13 +130,15 @@ def least(tasks: Sequence[Task], there: Mapping[str, float]) -> float:
         return 0.0
     groups = range(len(tasks[0].seconds))
     busiest = max((sum(task.seconds[group] for task in tasks) for group in groups), default=0.0)
-    pools = {pool for task in tasks for pool in task.holds}
-    taken = (
-        sum(task.holds.get(pool, 0) * sum(task.seconds) for task in tasks) / there[pool]
-        for pool in pools
-        if 0 < there.get(pool, math.inf) < math.inf
-    )
-    return max([busiest, *taken])
+    pools = {pool for task in tasks for holds in task.holds for pool in holds}
+    finite = [pool for pool in pools if 0 < there.get(pool, math.inf) < math.inf]
+    return max([busiest, *(taken(pool, tasks) / there[pool] for pool in finite)])
+
+
+def taken(pool: str, tasks: Sequence[Task]) -> float:
+    """Seconds that all turns together hold one of a pool."""
+    turns = (turn for task in tasks for turn in zip(task.holds, task.seconds, strict=True))
+    return sum(holds.get(pool, 0) * seconds for holds, seconds in turns)
 
 
 def _climb(
@@ -186,8 +190,9 @@ def _plate_moves(slots: tuple[Slot, ...], tasks: Sequence[Task]) -> int:
     """How often a loaded pool goes from one block to another, in the order of the clock."""
     moves = 0
     for pool in LOADED:
-        taken = [s for s in sorted(slots, key=lambda one: one.start) if pool in tasks[s.turn.block].holds]
-        moves += sum(one.turn.block != two.turn.block for one, two in itertools.pairwise(taken))
+        by_start = sorted(slots, key=lambda one: one.start)
+        using = [slot for slot in by_start if pool in _holds(slot, tasks)]
+        moves += sum(one.turn.block != two.turn.block for one, two in itertools.pairwise(using))
     return moves
 
 
@@ -196,6 +201,9 @@ def _used(slots: list[Slot], pool: str, tasks: Sequence[Task], start: float, end
     meeting = [slot for slot in slots if slot.start < end and start < slot.end]
     times = [start, *(slot.start for slot in meeting if slot.start > start)]
     return max(
-        sum(tasks[slot.turn.block].holds[pool] for slot in meeting if slot.start <= at < slot.end)
-        for at in times
+        sum(_holds(slot, tasks)[pool] for slot in meeting if slot.start <= at < slot.end) for at in times
     )
+
+
+def _holds(slot: Slot, tasks: Sequence[Task]) -> Mapping[str, int]:
+    return tasks[slot.turn.block].holds[slot.turn.group]

@@ -43,12 +43,12 @@ def _starts(floor: Floor, number: int) -> tuple[float, int]:
 
 def _of(floor: Floor, block: Block) -> SetUp:
     stays = [stay for stay in floor.stays if stay.block.number == block.number]
-    at_once = max(sum(one.start_s <= stay.start_s < one.end_s for one in stays) for stay in stays)
-    stations = {
-        pool: min(number * at_once, int(floor.there.get(pool, number * at_once)))
-        for pool, number in block.holds.items()
-    }
-    return SetUp(block, stations, tuple(_iron(floor, block)), tuple(dict.fromkeys(_bands(block))))
+    at_once: Counter[str] = Counter()
+    for stay in stays:
+        meeting = (one.holds for one in stays if one.start_s <= stay.start_s < one.end_s)
+        at_once |= sum(map(Counter, meeting), Counter[str]())
+    bands = (name for stay in stays for way in stay.ways for done in way.blocks for name in _bands(done))
+    return SetUp(block, at_once, tuple(_iron(floor, block)), tuple(dict.fromkeys(bands)))
 
 
 def _iron(floor: Floor, block: Block) -> Iterator[tuple[str, Piece, int]]:

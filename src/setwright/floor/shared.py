@@ -28,7 +28,7 @@ def wanted_twice(floor: Floor) -> Iterator[Wanted]:
     said = set()
     for stay in floor.stays:
         meeting = [one for one in floor.stays if one.start_s <= stay.start_s < one.end_s]
-        using = [(one, _puts(one, floor.lifts, floor.gym)) for one in meeting]
+        using = [(one, tuple(_puts(one, floor.lifts, floor.gym))) for one in meeting]
         for short in together([put for _, puts in using for put in puts], floor.gym).short:
             if (short.what, short.piece) not in said:
                 said.add((short.what, short.piece))
@@ -36,18 +36,16 @@ def wanted_twice(floor: Floor) -> Iterator[Wanted]:
                 yield Wanted(short, tuple(sorted(who, key=lambda one: one.start_s)))
 
 
-def _puts(stay: Stay, lifts: tuple[Lift, ...], gym: Gym) -> tuple[Put, ...]:
+def _puts(stay: Stay, lifts: tuple[Lift, ...], gym: Gym) -> Iterator[Put]:
     """What a group has in use at one moment, at most."""
-    puts = [
-        one.put
-        for one in lifts
-        if one.put is not None and one.block == stay.block.number and one.person in stay.people
-    ]
-    weights = [put for put in puts if not _on_a_bar(put)]
-    bars = [put for put in puts if _on_a_bar(put)]
-    heaviest = [max(bars, key=lambda put: put.kg)] if bars and not gym.plates_per_rack else []
-    in_turn = any(move.holds for move in stay.block.moves)
-    return (*(dict.fromkeys(weights) if in_turn else weights), *heaviest)
+    for way in stay.ways:
+        mine = (one for one in lifts if one.block == stay.block.number and one.person in way.people)
+        puts = [one.put for one in mine if one.put is not None]
+        weights = [put for put in puts if not _on_a_bar(put)]
+        bars = [put for put in puts if _on_a_bar(put)]
+        yield from dict.fromkeys(weights) if way.holds else weights
+        if bars and not gym.plates_per_rack:
+            yield max(bars, key=lambda put: put.kg)
 
 
 def _on_a_bar(put: Put) -> bool:

@@ -63,7 +63,9 @@ def _sides(one: CheckedWeek) -> Iterator[str]:
 
 def _parts(one: CheckedWeek) -> str:
     if not one.matrix:
-        return "The chest is not trained this week."
+        few = one.coverage.chest
+        left = f"has {few}, too few to say what is left out" if few.high else "is not trained this week"
+        return f"The chest {left}."
     return f"Chest: {'; '.join(map(_part, one.matrix))}."
 
 

@@ -60,7 +60,7 @@ def added(load: Load, movement: Movement) -> Range:
     return Range(low, high)
 
 
-def lifted(load: Load, athlete: Athlete, movement: Movement) -> Range | None:
+def lifted(load: Load, athlete: Athlete | None, movement: Movement) -> Range | None:
     """The kilograms that are lifted with a mass, or bodyweight with more or less; the body's share with them.
 
     None when the body mass, or its share in a bodyweight movement, is not known.

@@ -4,7 +4,7 @@ import datetime as dt
 from collections.abc import Iterator
 from typing import Final, Literal
 
-from pydantic import InstanceOf
+from pydantic import Field, InstanceOf
 
 from setwright.findings import Finding
 from setwright.model.next import NextTime
@@ -12,7 +12,7 @@ from setwright.model.own import OwnMovement, Word
 from setwright.model.people import Squad
 from setwright.model.room import Gym
 from setwright.model.stages import Stage
-from setwright.model.weekly import DoneBefore, WeeklySets
+from setwright.model.weekly import DoneBefore, WeeklySets, WeekOf
 from setwright.places import Place
 from setwright.reading.dose import BARE_PERCENT_OF, Amount, Dose, Load, MaxKind, Rest, Sides, Tempo, WarmUp
 from setwright.reading.frozen import Frozen
@@ -250,6 +250,7 @@ class Week(Frozen):
     """One week of a plan, or a single session. ``place`` is the ``plan`` key.
 
     ``number``: which week it is, of ``of``. Sessions are those of this week, made lighter where ``lighter``.
+    ``lighter_every``: what is less in every so many weeks. ``block``: what a plan of one week is a week of.
     ``held_back``: sessions of stages that are not in force (``model.in_force``), never counted or printed.
     ``unread_movements``: names under ``movements:`` that could not be read.
     """
@@ -260,6 +261,7 @@ class Week(Frozen):
     number: int = 1
     of: int = 1
     lighter: Lighter | None = None
+    lighter_every: dict[int, Lighter] = Field(default_factory=dict)
     held_back: tuple[Session, ...] = ()
     stages: tuple[Stage, ...] = ()
     starts: dt.date | None = None
@@ -275,6 +277,7 @@ class Week(Frozen):
     sets_a_week: tuple[WeeklySets, ...] = ()
     follows: str | None = None
     follows_place: Place | None = None
+    block: WeekOf | None = None
     last_week: tuple[DoneBefore, ...] = ()
     own_movements: tuple[OwnMovement, ...] = ()
     unread_movements: tuple[str, ...] = ()

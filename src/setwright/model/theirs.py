@@ -41,11 +41,11 @@ def lines_of(item: Item, athlete: Known) -> tuple[Item, ...]:
 
 
 def entry_of(entry: Item | Group, athlete: Known) -> tuple[Item | Group, ...]:
-    """A line or group as this person does it, as entries of the work."""
+    """A line or group as this person does it, as entries of the work; a group without lines is none."""
     if isinstance(entry, Item):
         return lines_of(entry, athlete)
-    items = tuple(line for item in entry.items for line in lines_of(item, athlete))
-    return (entry.model_copy(update={"items": items}),)
+    items = tuple(line for item in entry.items if meant(item, athlete) for line in lines_of(item, athlete))
+    return (entry.model_copy(update={"items": items}),) if items else ()
 
 
 def own_load(item: Item, athlete: Known) -> AthleteLoad | None:

@@ -12,7 +12,7 @@ from setwright.report.stages import left_out
 from setwright.report.working import work_in
 from setwright.report.wrapping import WIDTH, wrapped
 from setwright.rules.aims import training
-from setwright.rules.matrix import Cell
+from setwright.rules.matrix import Cell, MatrixRow
 
 HEADS: Final = (
     ("chest part", "sets", "follows", "loaded", "loaded", "loaded", "heaviest"),
@@ -62,14 +62,21 @@ def _span(values: Sequence[float]) -> str:
 
 def matrix_text(one: CheckedWeek, findings: Sequence[Finding]) -> str:
     """The matrix, each answer with the number of its finding among ``findings``."""
-    if not one.matrix:
-        return "chest: not trained this week"
-    rows = [*HEADS, *([row.part, *(_cell(cell, findings) for cell in row.cells)] for row in one.matrix)]
+    if one.matrix:
+        return "\n".join(matrix_lines(one.matrix, findings))
+    few = one.coverage.chest
+    told = f"{few} hard sets, too few to say what is left out" if few.high else "not trained this week"
+    return f"chest: {told}"
+
+
+def matrix_lines(
+    matrix: Sequence[MatrixRow], findings: Sequence[Finding] = (), indent: str = ""
+) -> list[str]:
+    """The lines of a matrix in 80 columns; ``findings`` as above."""
+    rows = [*HEADS, *([row.part, *(_cell(cell, findings) for cell in row.cells)] for row in matrix)]
     widths = [max(least, *(len(row[at]) + 2 for row in rows)) for at, least in enumerate(WIDTHS)]
-    return "\n".join(
-        "".join(word.ljust(width) for word, width in zip(row, widths, strict=True))[:WIDTH].rstrip()
-        for row in rows
-    )
+    lines = ("".join(word.ljust(width) for word, width in zip(row, widths, strict=True)) for row in rows)
+    return [f"{indent}{line}"[:WIDTH].rstrip() for line in lines]
 
 
 def _cell(cell: Cell, findings: Sequence[Finding]) -> str:

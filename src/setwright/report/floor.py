@@ -3,12 +3,13 @@
 from collections.abc import Iterator
 from typing import Final
 
-from setwright.floor.groups import Group
 from setwright.floor.room import Floor, Stay, letter
 from setwright.floor.schedule import LONG_WAIT_S
 from setwright.floor.today import Today
+from setwright.floor.ways import Way
 from setwright.report.floor_chart import chart
 from setwright.report.floor_cut import cut_lines
+from setwright.report.floor_day import on_the_day
 from setwright.report.floor_setup import set_up_lines
 from setwright.report.phrases import joined
 from setwright.report.wrapping import wrapped
@@ -31,7 +32,7 @@ def floor_text(today: Today) -> str:
         ["Minute by minute", *_clock(floor)],
         _wrong(today),
         ["Put out, in this order", *set_up_lines(floor)],
-        ["On the day", *_on_the_day(today)],
+        ["On the day", *on_the_day(today)],
     ]
     return "\n\n".join("\n".join(lines) for lines in sections if lines) + "\n"
 
@@ -80,10 +81,19 @@ def _told(floor: Floor, group: int, start_s: float, end_s: float, words: str) ->
 
 
 def _doing(floor: Floor, stay: Stay) -> str:
+    told = [*(_written(floor, stay) if stay.people else ()), *map(_otherwise, stay.otherwise)]
+    return f"{stay.block.number} {'; '.join(told)}"
+
+
+def _written(floor: Floor, stay: Stay) -> Iterator[str]:
     some = len(stay.people) < len(floor.groups[stay.group])
-    who = f" ({joined(stay.people, 'and')} only)" if some else ""
-    rest = f"; rest {clock(stay.rest_s)}" if stay.rest_s is not None else ""
-    return f"{stay.block.number} {stay.block.name}{who}{rest}"
+    yield stay.block.name + (f" ({joined(stay.people, 'and')} only)" if some else "")
+    if stay.rest_s is not None:
+        yield f"rest {clock(stay.rest_s)}"
+
+
+def _otherwise(way: Way) -> str:
+    return f"{joined(way.people, 'and')}: {joined([block.name for block in way.blocks], 'then')}"
 
 
 def _meanwhile(stay: Stay, wait_s: float) -> str:
@@ -115,24 +125,3 @@ def _wrong(today: Today) -> list[str]:
         for line in (wrapped(one.text, "  - ", "    "), wrapped(one.change, "    change: ", "      "))
     )
     return [f"What will go wrong ({len(today.conflicts)})", *told]
-
-
-def _on_the_day(today: Today) -> Iterator[str]:
-    floor = today.floor
-    rule = floor.session.if_interrupted or today.week.if_interrupted
-    unwritten = "no rule is written; `if interrupted:` in the plan says it"
-    yield wrapped(f"Called away: {rule or unwritten}.", "  ", "    ")
-    if len(floor.groups[-1]) < len(floor.groups[0]):
-        yield wrapped(_odd(floor.groups), "  ", "    ")
-    last = letter(len(floor.groups) - 1)
-    late = f"Who comes late joins group {last} at its next block, after a warm-up alone."
-    yield wrapped(late, "  ", "    ")
-
-
-def _odd(groups: tuple[Group, ...]) -> str:
-    least, most = len(groups[-1]), len(groups[0])
-    small = [letter(at) for at, group in enumerate(groups) if len(group) == least]
-    which = f"group {small[0]} has" if len(small) == 1 else f"groups {joined(small, 'and')} have"
-    return (
-        f"Odd numbers: {which} {least}, the others {most}; a turn comes round sooner there, the rest stays."
-    )

@@ -43,7 +43,7 @@ def _stay(stay: Stay, warm_up_s: float) -> dict[str, Any]:
     return {
         "block": stay.block.number,
         "name": stay.block.name,
-        "people": len(stay.people),
+        "people": len(stay.everyone),
         "start_s": round(warm_up_s + stay.start_s),
         "end_s": round(warm_up_s + stay.end_s),
         "rest_s": None if stay.rest_s is None else round(stay.rest_s),

@@ -78,7 +78,7 @@ def explained(movement: Mapping[str, Any]) -> str:
 
 def _scored(movement: Mapping[str, Any]) -> list[str]:
     return [
-        wrapped(f"{movement['name']}: {_in_words(movement)}"),
+        wrapped(f"{movement['name']}: {in_words(movement)}"),
         *([wrapped(movement["refused"])] if movement["refused"] else []),
         "",
         *_table(movement["parts"]),
@@ -111,7 +111,7 @@ def _counted(movement: Mapping[str, Any]) -> list[str]:
     ]
 
 
-def _in_words(movement: Mapping[str, Any]) -> str:
+def in_words(movement: Mapping[str, Any]) -> str:
     """The plain sentence: line, work, loaded long and short, midline, what finishes it."""
     line = movement["line"]
     follows = "follows no line of the chest" if line == "none" else f"follows the {line} line"

@@ -1,23 +1,49 @@
-"""A week looked back at: who came, planned against done, what it added up to, and how loads went."""
+"""A week looked back at: who came, planned against done, and what it added up to."""
 
-from collections.abc import Iterator, Sequence
-from typing import Final
+from collections.abc import Iterable, Iterator
 
-from setwright.coverage import PARTS, Coverage
+from setwright.coverage import Coverage
+from setwright.library.table import MODEL_NOTE
 from setwright.model.people import Athlete
 from setwright.model.plan import Week
 from setwright.reading.done_typed import typed_done
 from setwright.reading.dose import Effort
-from setwright.reading.words import number, plural
+from setwright.reading.words import plural
 from setwright.records.fitting import Line
 from setwright.records.planned import in_short
-from setwright.records.review import Point, Review, Reviewed, Trend
-from setwright.report.wrapping import WIDTH, plain, wrapped
+from setwright.records.review import LookBack, Review, Reviewed
+from setwright.records.trend import Trend
+from setwright.report.adds_up import matrix_lines
+from setwright.report.trend import HOW_ESTIMATED, trends_text
+from setwright.report.wrapping import plain, wrapped
+from setwright.rules.aims import aim_in_force
+from setwright.rules.matrix import Cell, matrix
 
-BAR: Final = 40
-"""Columns of the longest bar of a chart (choice)."""
-SIGN: Final = "#"
-"""What a bar is made of; no colour, and any terminal has it."""
+
+def look_back_text(found: LookBack) -> str:
+    """Every week, then how often each athlete came and how their loads went, with a line end."""
+    blocks = [review_text(week) for week in found.weeks]
+    charts = [trends_text(name, trends) for name, trends in found.loads]
+    if len(found.weeks) > 1:
+        blocks.append("".join(_came(found, name) for name in found.names))
+    blocks += filter(None, charts)
+    blocks += [f"{wrapped(HOW_ESTIMATED)}\n"] if any(_estimated(trends) for _, trends in found.loads) else []
+    blocks += [f"{wrapped(MODEL_NOTE)}\n"] if any(_has_chest(one) for one in _reviewed(found)) else []
+    return "\n".join(blocks)
+
+
+def _reviewed(found: LookBack) -> Iterator[Reviewed]:
+    return (one for week in found.weeks for one in week.athletes)
+
+
+def _estimated(trends: Iterable[Trend]) -> bool:
+    return any(point.estimate for trend in trends for point in trend.points)
+
+
+def _came(found: LookBack, name: str) -> str:
+    came, planned = found.came(name)
+    sessions = f"{came} of {plural(planned, 'session')}"
+    return f"{wrapped(f'{name}: {sessions} in the {len(found.weeks)} weeks with a record')}\n"
 
 
 def review_text(found: Review) -> str:
@@ -36,15 +62,25 @@ def _athlete(one: Reviewed, found: Review) -> Iterator[str]:
     came = f"{one.came} of {plural(one.planned_sessions, 'session')}"
     yield wrapped(f"{one.name}: {came}")
     title = ""
-    lines = one.lines if any(line.is_written for _, line in one.lines) else ()
-    for fit, line in lines:
+    for fit, line in one.lines if _is_written(one) else ():
         if fit.session.title != title:
             title = fit.session.title
             yield f"  {plain(title)}{f', {fit.record.date}' if fit.record.date else ''}"
         yield wrapped(_line(line, found.done.week, one.athlete), "    ", "      ")
     yield from (wrapped(f"note: {note}", "  ", "    ") for note in one.notes)
-    if lines:
+    if _is_written(one):
         yield wrapped(_sums(one.planned, one.achieved), "  ", "    ")
+        yield from _covered(one)
+
+
+def _is_written(one: Reviewed) -> bool:
+    return any(line.is_written for _, line in one.lines)
+
+
+def _has_chest(one: Reviewed) -> bool:
+    """Whether something of an athlete is written, and a part of the chest was planned or done."""
+    parts = (*one.planned.parts, *one.achieved.parts)
+    return _is_written(one) and any(part.sets.high for part in parts)
 
 
 def _line(line: Line, week: Week, athlete: Athlete | None) -> str:
@@ -80,40 +116,19 @@ def _off(meant: Effort | None, felt: Effort | None) -> float:
 
 
 def _sums(planned: Coverage, achieved: Coverage) -> str:
-    """What was achieved of what was planned: push, pull, the parts of the chest."""
-    pairs = [("push", achieved.push, planned.push), ("pull", achieved.pull, planned.pull)]
-    parts = {one.part: one.sets for one in planned.parts}
-    pairs += [(part, one.sets, parts[part]) for part in PARTS for one in achieved.parts if one.part == part]
+    """Push and pull: what was achieved of what was planned."""
+    pairs = (("push", achieved.push, planned.push), ("pull", achieved.pull, planned.pull))
     told = ", ".join(f"{name} {done} of {meant}" for name, done, meant in pairs if done.high or meant.high)
-    return (
-        f"hard sets, done of planned: {told}"
-        if told
-        else "no hard set of a push, a pull or the chest was planned"
+    return f"hard sets, done of planned: {told}" if told else "no hard set of a push or a pull was planned"
+
+
+def _covered(one: Reviewed) -> list[str]:
+    """The matrix of what was done, with the sets that were planned; empty where no chest was."""
+    if not _has_chest(one):
+        return []
+    meant = {part.part: part.sets for part in one.planned.parts}
+    rows = matrix(one.achieved, aim_in_force(one.planned.week, one.planned), {})
+    return matrix_lines(
+        [row._replace(sets=Cell(f"{row.sets.text}/{meant[row.part]}", "number")) for row in rows],
+        indent="  ",
     )
-
-
-def trends_text(name: str, trends: Sequence[Trend]) -> str:
-    """The loads of one athlete through the records, as a chart a movement, with a line end."""
-    blocks = [f"{plain(name)}: the heaviest set of each record"]
-    blocks += ["\n".join(_chart(one)) for one in trends]
-    return "\n\n".join(blocks) + "\n"
-
-
-def _chart(trend: Trend) -> Iterator[str]:
-    said = [f"the same or less for {trend.stalled} records"] if trend.stalled else []
-    said += [f"up by {trend.jump:.0%} in the last one"] if trend.jump else []
-    more = " added to the body" if trend.added else ""
-    told = f": {', '.join(said)}" if said else ""
-    yield wrapped(f"{trend.movement}, kg{more}{told}", "  ", "    ")
-    most = max(point.kg for point in trend.points)
-    yield from (
-        f"    {point.on}  {_figure(point)}  {_bar(point.kg, most)}"[:WIDTH].rstrip() for point in trend.points
-    )
-
-
-def _figure(point: Point) -> str:
-    return f"{number(round(point.kg, 1)):>6} x {number(point.reps):<2}"
-
-
-def _bar(kg: float, most: float) -> str:
-    return SIGN * round(BAR * kg / most) if most > 0 else ""

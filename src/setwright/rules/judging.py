@@ -77,9 +77,13 @@ def _folded(spoken: Iterable[Spoken]) -> list[Spoken]:
     """Faults that one rule finds in several places as one, the others told under the first."""
     kept: list[Spoken] = []
     for one in spoken:
-        alike = [one.rule.folds and (before.rule, before.level) == (one.rule, one.level) for before in kept]
-        _told_under(kept, one, alike)
+        _told_under(kept, one, [_is_one(before, one) for before in kept])
     return kept
+
+
+def _is_one(before: Spoken, one: Spoken) -> bool:
+    same = bool(one.fault.about) and before.fault.about == one.fault.about
+    return before.rule is one.rule and (same or (one.rule.folds and before.level == one.level))
 
 
 def _hopeless_as_one(case: Case, spoken: Sequence[Spoken]) -> list[Spoken]:

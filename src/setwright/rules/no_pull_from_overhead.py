@@ -44,6 +44,7 @@ def find(case: Case) -> Iterator[Fault]:
         cure=added(case, pull_from_overhead(case), session),
         seen=seen(pulls, counted),
         closed_by=lambda movement: movement["pattern"] in FROM_OVERHEAD,
+        about="pulls from overhead",
     )
 
 
@@ -62,6 +63,5 @@ RULE = Rule(
     bad=BAD,
     good=GOOD,
     find=find,
-    once=True,
     options=(ENOUGH,),
 )

@@ -8,23 +8,21 @@ from typing import Any, Final
 from setwright.findings import Finding
 from setwright.model.plan import DAYS
 from setwright.reading.weeks import say_weeks
-from setwright.rules import EVERY_RULE, allow_silences_nothing
+from setwright.rules import allow_silences_nothing
 from setwright.rules.allowing import Silenced
 from setwright.rules.judging import Verdict
 
 _VARIES: Final = re.compile(rf"\d+(?:\.\d+)?|{'|'.join(DAYS)}|:.*")
 """What may differ between weeks in a message that says the same: numbers, days, and a list at its end."""
 
-_ONCE: Final = frozenset(rule.id for rule in EVERY_RULE if rule.once)
-
 
 def told_once(verdicts: Mapping[int, Verdict]) -> dict[int, Verdict]:
     """The verdicts by week, with findings that are alike in several weeks made one that names them.
 
-    Alike: one rule and level at one place, in words that differ only in numbers, days and lists; of a rule
-    that speaks ``once`` everything. The finding is that of the first week in which it is worst; what other
-    weeks say instead follows under ``also``, and a change that is not the same in all of them says its weeks.
-    An ``allow`` that is answered in some week is not idle in the others.
+    Alike: one rule about the same; or at one level and place, in words that differ only in numbers, days and
+    lists. The finding is that of the first week in which it is worst; what other weeks say instead follows
+    under ``also``, and a change that is not the same in all of them says its weeks. An ``allow`` that is
+    answered in some week is not idle in the others.
     """
     answered = {allowed.place for verdict in verdicts.values() for allowed in verdict.answered}
     needed = {
@@ -48,8 +46,8 @@ def _idle(finding: Finding, answered: set[Any]) -> bool:
 
 
 def _alike(finding: Finding) -> tuple[Any, ...]:
-    if finding.rule in _ONCE:
-        return (finding.rule,)
+    if finding.about:
+        return finding.rule, finding.about
     return finding.rule, finding.level, finding.place, _VARIES.sub("", finding.message)
 
 

@@ -61,6 +61,7 @@ def find(case: Case) -> Iterator[Fault]:
         cure=cure._replace(text=cure.text + ELSEWHERE) if cure and alone else cure,
         seen=seen(tuple(_works(case, PUSHES | PULLS)), _counted),
         level=Level.advice if pulls.high or not sure else None,
+        about="the balance of pushes and pulls",
         source=f"the plan's own sets a week, line {asked.place.line}" if asked else None,
     )
 
@@ -108,6 +109,5 @@ RULE = Rule(
     bad=BAD,
     good=GOOD,
     find=find,
-    once=True,
     options=(ENOUGH, MOST, MOST_ALONE),
 )

@@ -45,12 +45,12 @@ def rooms(case: Case) -> Iterator[tuple[SessionCover, "Room"]]:
 
 def sharing(room: "Room", block: "Block") -> int:
     """The most who do a block at one station."""
-    return max(len(room.doing(block, group)) for group in room.groups)
+    return max(room.ways.sharing(block, group) for group in room.groups)
 
 
 def alone(room: "Room", block: "Block") -> bool:
     """Whether in some group one person does the block without the others."""
-    return any(len(room.doing(block, group)) == 1 for group in room.groups)
+    return any(len(room.ways.written(block, group).people) == 1 for group in room.groups)
 
 
 def works_of(session: SessionCover, block: "Block") -> tuple[Work, ...]:

@@ -44,7 +44,8 @@ class Fault(NamedTuple):
     ``parts``: the parts of the chest it speaks of; ``day``: the session in which an
     ``allow`` may stand. ``closed_by``: whether adding a movement anywhere in the week closes it.
     ``level`` and ``source`` only where they differ from those of the row and the rule. ``to_others``:
-    what may be said of it where others read it, when it speaks of one athlete, ``who``.
+    what may be said of it where others read it, when it speaks of one athlete, ``who``. ``about``: what is at
+    fault where it is one fault in every session and week: the rule's faults about the same are told as one.
     """
 
     place: Place
@@ -60,6 +61,7 @@ class Fault(NamedTuple):
     source: str | None = None
     to_others: str = ""
     who: str = ""
+    about: str = ""
 
 
 class Case(NamedTuple):
@@ -108,8 +110,7 @@ class Rule(NamedTuple):
     ``find`` yields what it finds in a case; ``source`` stands in the finding, ``sources`` are keys of
     the bibliography; ``bad`` is a plan that sets it off, ``good`` the same plan mended. ``cells``: the
     columns of the matrix that its findings are tied to. ``folds``: what it finds in several places is one
-    finding, with the others listed under it. ``once``: what it finds in several weeks is one finding too,
-    wherever it stands in them and however bad it is there.
+    finding, with the others listed under it.
     """
 
     id: str
@@ -124,7 +125,6 @@ class Rule(NamedTuple):
     sources: tuple[str, ...] = ()
     options: tuple[Option, ...] = ()
     folds: bool = False
-    once: bool = False
     covers: tuple[str, ...] = ()
     cells: tuple[str, ...] = ()
 

@@ -38,6 +38,7 @@ def find(case: Case) -> Iterator[Fault]:
         seen=tuple(how_counted(case.coverage, g) for g in over),
         level=worst.level,
         source=worst.source,
+        about="muscles over their range",
     )
 
 
@@ -66,7 +67,6 @@ RULE = Rule(
     bad=BAD,
     good=GOOD,
     find=find,
-    once=True,
     sources=("bazvalle2022", "pelland2024", "schoen2017"),
     options=tuple(
         Option(f"most sets, {row}, {bound.level.name}", bound.sets, "sets a muscle a week", bound.source)

@@ -39,6 +39,7 @@ def find(case: Case) -> Iterator[Fault]:
         seen=tuple(how_counted(case.coverage, g) for g in short),
         level=worst.level,
         source=worst.source,
+        about="muscles under their range",
     )
 
 
@@ -85,7 +86,6 @@ RULE = Rule(
     bad=BAD,
     good=GOOD,
     find=find,
-    once=True,
     sources=("iversen2021", "acsm2026", "bickel2011", "pelland2024", "schoen2017"),
     options=tuple(
         Option(f"least sets, {row}", bound.sets, "sets a muscle a week", bound.source)

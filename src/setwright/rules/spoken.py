@@ -41,4 +41,5 @@ class Spoken(NamedTuple):
             also=tuple(other.fault.message for other in self.everyone[1:]),
             to_others=fault.to_others,
             who=fault.who,
+            about=fault.about,
         )

@@ -40,16 +40,27 @@ FULL = Option("share of the session in which a place may be in use", 100, "%", C
 def find(case: Case) -> Iterator[Fault]:
     """One fault a session and kind of place; one a circuit that moves by the clock and kind of thing.
 
-    Sessions without minutes are judged by their circuits only.
+    About the same kind of place they are one, on every day. Sessions without minutes are judged by their
+    circuits only.
     """
     for session, room in rooms(case):
         yield from _at_once(session, room)
         if room.available_s is None:
             continue
         in_turn = room.only({block.number for block in room.blocks if block.whole_s is None})
-        for pool in dict.fromkeys(pool for block in in_turn.blocks for pool in block.holds):
-            if room.there[pool] and in_turn.taken_s(pool) > room.available_s * FULL.value / 100:
+        for pool in _fullest(in_turn):
+            if in_turn.taken_s(pool) > room.available_s * FULL.value / 100:
                 yield _fault(session, in_turn, pool)
+
+
+def _fullest(room: "Room") -> Iterator[str]:
+    """The pools, but of those that the same blocks hold (a rack and its bar) the one in use for longest."""
+    alike: dict[tuple[int, ...], list[str]] = {}
+    for pool in dict.fromkeys(pool for block in room.blocks for pool in block.holds):
+        if room.there[pool]:
+            holding = tuple(block.number for block in room.blocks if pool in block.holds)
+            alike.setdefault(holding, []).append(pool)
+    return (max(pools, key=room.taken_s) for pools in alike.values())
 
 
 def _at_once(session: SessionCover, room: "Room") -> Iterator[Fault]:
@@ -80,6 +91,7 @@ def _fault_of_circuit(what: str, there: int, works: list[Work]) -> Fault:
         ),
         seen=tuple(Seen(work.name, work.line) for work in works),
         day=works[0].day,
+        about=f"{what} at once: {names}",
     )
 
 
@@ -106,6 +118,7 @@ def _fault(session: SessionCover, room: "Room", pool: str) -> Fault:
             for block in blocks
         ),
         day=works[0].day,
+        about=pool,
     )
 
 

@@ -15,12 +15,18 @@ from setwright.sheets.boxes import boxes, ramps
 from setwright.sheets.headings import group_heading
 from setwright.sheets.loads import load_words
 from setwright.sheets.people import known_as
+from setwright.sheets.phrases import say
 from setwright.sheets.view import Block, Box, Line, LoadWords
-from setwright.sheets.words import NO_LOAD, letter, rest, tempo, typeset
+from setwright.sheets.words import letter, rest, tempo, typeset
 from setwright.sheets.worked import Worked
 
-_BLANKS: Final = {"external": "", "stack": "pin", "band": "band", "assisted": "of help"}
-"""What stands after the blank for a load that the plan leaves open, by the library's kinds of load.
+_BLANKS: Final = {
+    "external": None,
+    "stack": "load.stack",
+    "band": "load.one_band",
+    "assisted": "load.assisted",
+}
+"""The phrase after the blank for a load that the plan leaves open, by the library's kinds of load.
 
 External loads take the plan's unit; other kinds get no blank."""
 
@@ -47,9 +53,12 @@ class Writer:
 
     def blank(self, item: Item) -> LoadWords:
         """Room for a load that the plan leaves open, where the movement takes one."""
-        after = _BLANKS.get(self._of(item, "load_kind") or "external")
-        own = f"{self.unit} each".strip() if self._each_hand(item) else self.unit
-        return LoadWords(blank=after or own) if after is not None else LoadWords()
+        kind = self._of(item, "load_kind") or "external"
+        if kind not in _BLANKS:
+            return LoadWords()
+        after = _BLANKS[kind]
+        own = say("load.each", unit=self.unit).strip() if self._each_hand(item) else self.unit
+        return LoadWords(blank=say(after) if after else own)
 
     def _each_hand(self, item: Item) -> bool:
         return self._of(item, "load_write").startswith("each")
@@ -153,7 +162,7 @@ def line_words(item: Item, number: str, copy: Copy, group: Group | None = None) 
 def _load(worked: Worked | None, own: AthleteLoad | None, group: Group | None, blank: LoadWords) -> LoadWords:
     """What is lifted, or room for it; nothing where the group says it for all."""
     if own is not None and not own.loads:
-        return LoadWords(NO_LOAD)
+        return LoadWords(say("load.no_load"))
     if group is not None and group.load is not None and own is None:
         return LoadWords()
     return (worked.work() if worked else None) or blank
@@ -208,7 +217,7 @@ def _timing(item: Item) -> tuple[str, ...]:
     groups = item.dose.groups if item.dose else ()
     pause = next((group.rest for group in groups if group.rest), item.rest)
     pace = next((group.tempo for group in groups if group.tempo), item.tempo)
-    words = [f"rest {rest(pause)}"] if pause else []
+    words = [say("line.rest", rest=rest(pause))] if pause else []
     return (", ".join(words + ([tempo(pace)] if pace else [])),) if words or pace else ()
 
 
@@ -216,13 +225,13 @@ def _remarks(entry: Item | Group, athlete: Known) -> tuple[str, ...]:
     """What else a line says: whom it is for (on a sheet for everybody), kit, when to stop, the note."""
     told = []
     if athlete is None and entry.for_:
-        told.append(f"for {', '.join(entry.for_)}")
+        told.append(say("line.for", names=", ".join(entry.for_)))
     if athlete is None and entry.not_for:
-        told.append(f"not for {', '.join(entry.not_for)}")
+        told.append(say("line.not_for", names=", ".join(entry.not_for)))
     if isinstance(entry, Item) and entry.kit:
-        told.append(f"kit: {', '.join(entry.kit)}")
+        told.append(say("line.kit", kit=", ".join(entry.kit)))
     if entry.stop:
-        told.append(f"stop: {entry.stop}")
+        told.append(say("line.stop", when=entry.stop))
     if entry.note:
         told.append(entry.note)
     return tuple(told)

@@ -12,6 +12,7 @@ from setwright.sheets.blocks import Writer, numbered
 from setwright.sheets.brief import brief
 from setwright.sheets.clock_plan import Slot, clock_plan
 from setwright.sheets.home import at_home
+from setwright.sheets.phrases import say
 from setwright.sheets.sessions import room_title
 
 LETTERS_MM: Final[Mapping[str, float]] = {"a4": 12.2, "letter": 12.2, "a3": 20.0}
@@ -77,24 +78,24 @@ def shared_groups(week: Week) -> tuple[str, ...]:
 def _board(session: Session, writer: Writer, mark: str) -> Board:
     slots = clock_plan(session)
     interrupted = session.if_interrupted or writer.week.if_interrupted
-    notes = [(words.INTERRUPTED, words.sentence(interrupted))] if interrupted else []
+    notes = [(say("session.interrupted"), words.sentence(interrupted))] if interrupted else []
     return Board(
         title=room_title(session, writer.week),
         ends=card_words.ends(slots[-1].ends) if slots else "",
         on_the_clock=session.start is not None,
         rows=tuple(_row(slot, writer) for slot in slots),
-        notes=(words.SAFETY, *notes),
+        notes=(words.safety(), *notes),
         footer=words.footer(writer.week, mark, session.day),
     )
 
 
 def _row(slot: Slot, writer: Writer) -> BoardRow:
     if slot.entry is None or slot.number is None:
-        return BoardRow(slot.begins, card_words.WARM_UP, "")
+        return BoardRow(slot.begins, say("board.warm_up"), "")
     groups = shared_groups(writer.week)
     everyone = _everyone(slot.entry, groups)
     if everyone is None:
-        return BoardRow(slot.begins, card_words.OWN_SHEET, "")
+        return BoardRow(slot.begins, say("board.own_sheet"), "")
     return BoardRow(
         slot.begins, _block(everyone, writer), words.joined(_by_group(slot, everyone, groups, writer))
     )
@@ -115,7 +116,7 @@ def _block(entry: Item | Group, writer: Writer) -> str:
     if isinstance(entry, Item):
         return brief(writer.name(entry), ALONE)
     if entry.kind == "circuit" or len(entry.items) > MOST_NAMED:
-        return card_words.in_turn(entry.kind, len(entry.items))
+        return say(f"board.{entry.kind}", count=len(entry.items))
     return " + ".join(_brief_names(entry.items, writer))
 
 
@@ -136,7 +137,7 @@ def _by_group(slot: Slot, everyone: Item | Group, groups: tuple[str, ...], write
     elif isinstance(everyone, Group) and everyone.kind == "circuit" and taking_part:
         stations, teams = len(written), len(taking_part)
         starts = (f"{group} {n * stations // teams + 1}" for n, group in enumerate(taking_part))
-        yield card_words.starts(", ".join(starts))
+        yield say("board.starts", where=", ".join(starts))
 
 
 def _done_by(slot: Slot, group: Known) -> tuple[Item, ...]:

@@ -4,8 +4,9 @@ from collections.abc import Iterable
 from typing import Final
 
 from setwright.reading.dose import Dose, SetGroup, SetWork, WarmUp, WarmUpStep
+from setwright.sheets.phrases import say
 from setwright.sheets.view import Box, LoadWords, Ramp
-from setwright.sheets.words import amount, span
+from setwright.sheets.words import amount, amount_in_full, span
 
 MOST_BOXES: Final = 20
 """Boxes of one line (choice: five rows of four, a third of a page); more sets are tallied in one."""
@@ -17,7 +18,7 @@ BOXES_FOR_ANY_SPLIT: Final = 4
 def boxes(dose: Dose) -> tuple[Box, ...]:
     """One box a work set, in order; a single box with the count where there would be too many."""
     every = tuple(box for group in dose.groups for box in _of_group(group))
-    return every if len(every) <= MOST_BOXES else (Box(f"{len(every)} sets"),)
+    return every if len(every) <= MOST_BOXES else (Box(say("line.sets", count=len(every))),)
 
 
 def ramps(warm_up: WarmUp | None, loads: Iterable[LoadWords]) -> tuple[Ramp, ...]:
@@ -25,7 +26,7 @@ def ramps(warm_up: WarmUp | None, loads: Iterable[LoadWords]) -> tuple[Ramp, ...
     if warm_up is None:
         return ()
     if warm_up.count:
-        return tuple(_ramp("warm-up set", load, "") for load in loads)
+        return tuple(_ramp(say("line.warm_up_set"), load, "") for load in loads)
     return tuple(
         _ramp(_warm_up(step), load, amount(step.amount))
         for step, load in zip(warm_up.steps, loads, strict=True)
@@ -61,5 +62,4 @@ def _ramp(text: str, load: LoadWords, target: str) -> Ramp:
 
 
 def _warm_up(step: WarmUpStep) -> str:
-    unit = "" if step.amount.unit in ("s", "m") else f" {step.amount.unit}"
-    return f"warm-up: {amount(step.amount)}{unit}"
+    return say("line.warm_up", amount=amount_in_full(step.amount))

@@ -1,67 +1,24 @@
-"""Fixed words of the cards, the board, the log and the home sheet."""
+"""The phrases of the cards, the board, the log and the home sheet that are filled in."""
 
 import datetime as dt
 from typing import Final
 
-from setwright.sheets.words import MONTHS, clock, number
+from setwright.sheets.phrases import say, series
+from setwright.sheets.words import number
 
 MM_A_METRE: Final = 25 / 3
 """Height of a capital for each metre it is read from, mm: 25 mm for 3 m (common practice, no source)."""
 
-SPOTS: Final = "who spots"
-HOOKS: Final = "hooks at"
-NAME: Final = "name"
-SET: Final = "set"
-DATE: Final = "date"
-LOAD_AND_DONE: Final = ("load", "reps")
-CHECKED: Final = "checked by"
-LOG_NOTE: Final = "Left: the load. Right: repetitions of each set, or seconds or metres. A dash: not done."
-DO: Final = "Do"
-LOAD: Final = "Load"
-WATCH: Final = "Watch"
-STOP: Final = "Stop"
-ASK: Final = ("Ask", "telephone")
-TICK: Final = "Tick each day that it is done."
-EASIER: Final = "Easier"
-HARDER: Final = "Harder"
-KIT: Final = "Kit"
-FIBRES: Final = "chest fibres, by a model:"
-MIDLINE: Final = "dash-dot: mid-body"
-TONES: Final = ("much", "some", "none")
-WARM_UP: Final = "warm-up"
-OWN_SHEET: Final = "your own sheet"
-SAFETY_BARS: Final = "Nobody spots: set the safety bars."
-
-
-def rack(number: int) -> str:
-    """Which rack a card hangs on."""
-    return f"Rack {number}"
-
-
-def turn(number: int, turns: int) -> str:
-    """Which of those who share a rack one after the other."""
-    return f"turn {number} of {turns}"
-
 
 def bar_loads(unit: str, *, lightest_first: bool) -> str:
     """The line under the loads of a rack card."""
-    order = " Lightest first." if lightest_first else ""
-    return f"Loads{f' in {unit}' if unit else ''} with the bar.{order}"
+    loads = say("rack.loads_in", unit=unit) if unit else say("rack.loads")
+    return f"{loads} {say('rack.lightest_first')}" if lightest_first else loads
 
 
 def ends(time: str) -> str:
     """When a session is over."""
-    return f"ends {time}" if ":" in time else f"{time} in all"
-
-
-def in_turn(kind: str, moves: int) -> str:
-    """A group of too many moves to name."""
-    return f"{kind} of {moves}"
-
-
-def starts(where: str) -> str:
-    """The station at which each group starts."""
-    return f"start: {where}"
+    return say("board.ends", time=time) if ":" in time else say("board.in_all", time=time)
 
 
 def metres(letters_mm: float) -> str:
@@ -70,7 +27,7 @@ def metres(letters_mm: float) -> str:
     >>> metres(12.2), metres(25)
     ('1.4 m', '3 m')
     """
-    return f"{int(letters_mm / MM_A_METRE * 10) / 10:g} m"
+    return say("board.distance", metres=f"{int(letters_mm / MM_A_METRE * 10) / 10:g}")
 
 
 def meant_for(blocks_mm: float, groups_mm: float) -> str:
@@ -80,32 +37,9 @@ def meant_for(blocks_mm: float, groups_mm: float) -> str:
     'to be read from 2.4 m, groups from 1.6 m'
     """
     blocks, groups = metres(blocks_mm), metres(groups_mm)
-    return f"to be read from {blocks}" + (f", groups from {groups}" if groups != blocks else "")
-
-
-def on(seconds: float) -> str:
-    """How long a station is worked at."""
-    return f"{clock(seconds)} on"
-
-
-def change(seconds: float) -> str:
-    """How long there is to get to the next station."""
-    return f"{clock(seconds)} to change"
-
-
-def on_the_sheet(label: str) -> str:
-    """Where the station stands on the session sheet."""
-    return f"{label} on the session sheet"
-
-
-def when(what: str) -> str:
-    """A condition as the coach wrote it."""
-    return f"when {what}"
-
-
-def stop_when(what: str) -> str:
-    """When to stop at a station."""
-    return f"stop {when(what)}"
+    if groups == blocks:
+        return say("board.meant_for", blocks=blocks)
+    return say("board.meant_for_groups", blocks=blocks, groups=groups)
 
 
 def more_would_go(least: float, most: float) -> str:
@@ -115,11 +49,11 @@ def more_would_go(least: float, most: float) -> str:
     ('stop when 1 to 3 more would still go', 'go on until no more would go')
     """
     if most == 0:
-        return "go on until no more would go"
-    more = number(least) if least == most else f"{number(least)} to {number(most)}"
-    return f"stop when {more} more would still go"
+        return say("station.to_the_end")
+    more = number(least) if least == most else say("list.to", first=number(least), second=number(most))
+    return say("station.stop_left", count=more)
 
 
 def short_date(day: dt.date) -> str:
     """A date for the head of a narrow column: "15 Nov"."""
-    return f"{day.day} {MONTHS[day.month - 1][:3]}"
+    return say("date.day_first_without_year", day=day.day, month=series("months")[day.month - 1][:3])

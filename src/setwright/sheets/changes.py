@@ -6,7 +6,7 @@ from itertools import pairwise
 from typing import Final
 
 from setwright.reading.frozen import Frozen
-from setwright.sheets import change_words as words
+from setwright.sheets.phrases import say
 from setwright.sheets.view import Line, SessionSheet
 
 
@@ -62,8 +62,8 @@ def changes(before: Sequence[KeptSheet], now: Sequence[KeptSheet]) -> tuple[str,
     """
     old, new = _by_session(before), _by_session(now)
     told = [one for session in new if session in old for one in _of_session(session, old, new)]
-    told += [words.added_session(session) for session in new if session not in old]
-    told += [words.dropped_session(session) for session in old if session not in new]
+    told += [say("changes.new_session", session=session) for session in new if session not in old]
+    told += [say("changes.no_session", session=session) for session in old if session not in new]
     return tuple(told)
 
 
@@ -87,10 +87,12 @@ def _of_session(session: str, before: dict[str, _Session], now: dict[str, _Sessi
         for told in _of_lines(old[athlete], new[athlete]):
             whom.setdefault(told, []).append(athlete or "")
     for told, athletes in whom.items():
-        yield f"{session}: {told}" + (f" ({', '.join(athletes)})" if len(athletes) < len(both) else "")
+        whose = f" ({', '.join(athletes)})" if len(athletes) < len(both) else ""
+        yield say("changes.in_session", session=session, change=f"{told}{whose}")
     for athlete in (*new, *(one for one in old if one not in new)):
         if athlete is not None and athlete not in both:
-            yield f"{session}: {words.new_sheet(athlete) if athlete in new else words.no_sheet(athlete)}"
+            change = say("changes.new_sheet" if athlete in new else "changes.no_sheet", athlete=athlete)
+            yield say("changes.in_session", session=session, change=change)
 
 
 def _of_lines(before: tuple[KeptLine, ...], now: tuple[KeptLine, ...]) -> Iterator[str]:
@@ -109,19 +111,22 @@ def _of_lines(before: tuple[KeptLine, ...], now: tuple[KeptLine, ...]) -> Iterat
         left = next((one for one in waiting if one.number == line.number), None)
         if left:
             waiting.remove(left)
-        yield words.swapped(_said(line), left.name) if left else words.added(_said(line))
+        said = _said(line)
+        yield say("changes.swapped", line=said, name=left.name) if left else say("changes.added", line=said)
     for line in waiting:
-        yield words.dropped(f"{line.number} {line.name}")
+        yield say("changes.dropped", line=f"{line.number} {line.name}")
     places = [before.index(old) for old, _ in pairs]
     if any(later < sooner for sooner, later in pairwise(places)):
-        yield words.REORDERED
+        yield say("changes.reordered")
 
 
 def _reworded(old: KeptLine, new: KeptLine) -> Iterator[str]:
     for field in _COMPARED:
         was, now = getattr(old, field), getattr(new, field)
         if was != now:
-            yield words.reworded(f"{new.number} {new.name}", field, now, was)
+            nothing = say(f"changes.no_{field}")
+            line = f"{new.number} {new.name}"
+            yield say("changes.reworded", line=line, now=now or nothing, was=was or nothing)
 
 
 def _said(line: KeptLine) -> str:

@@ -7,6 +7,7 @@ from typing import Final
 from setwright.coverage.clock import SETUP_S, entry_seconds
 from setwright.coverage.counts import count_items
 from setwright.model.plan import Group, Item, Session
+from setwright.sheets.phrases import say
 from setwright.sheets.words import MINUTE
 
 DAY: Final = 24 * 60
@@ -25,7 +26,8 @@ class Slot:
     @property
     def times(self) -> str:
         """From when to when: "18:38 to 18:55", "8 to 24 min"."""
-        return f"{self.begins.removesuffix(' min')} to {self.ends}"
+        begins = self.begins if ":" in self.begins else self.begins.partition(" ")[0]
+        return say("time.span", begins=begins, ends=self.ends)
 
 
 def clock_plan(session: Session) -> tuple[Slot, ...]:
@@ -50,7 +52,7 @@ def _slots(session: Session) -> Iterator[Slot]:
 def _time(session: Session, seconds: float) -> str:
     minutes = round(seconds / MINUTE)
     if session.start is None:
-        return f"{minutes} min"
+        return say("time.min", count=minutes)
     hours, start = map(int, session.start.split(":"))
     hour, minute = divmod((hours * 60 + start + minutes) % DAY, 60)
     return f"{hour}:{minute:02}"

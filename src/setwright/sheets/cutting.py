@@ -8,7 +8,8 @@ from setwright.coverage.counts import Counts, count_items
 from setwright.coverage.cut import KEEP, USUAL, leaves
 from setwright.model.plan import Group, Item, Session
 from setwright.model.theirs import Known, entry_of, meant
-from setwright.sheets.words import letter
+from setwright.sheets.phrases import say
+from setwright.sheets.words import letter, listed
 
 MOST_LEFT_OUT: Final = 2
 """Things named to leave out (choice: what can be taken in at a glance)."""
@@ -45,10 +46,10 @@ def short_of_time(session: Session, athlete: Known) -> str | None:
         return None
     counts = count_items(_as_done(session, session.work, athlete))
     saved = [_saved(session, one, counts, athlete) for one in first]
-    then = "".join(f", then {one.label} ({n} min)" for one, n in zip(first[1:], saved[1:], strict=True))
+    name = "session.leave_out" if len(first) == 1 else "session.leave_out_two"
+    drop = say(name, line=first[0].label, minutes=saved[0], second=first[-1].label, more=saved[-1])
     kept = [one.label for one in whole if one.priority == KEEP]
-    keep = f" Keep {_listed(kept)}." if kept else ""
-    return f"Leave out {first[0].label} first (saves {saved[0]} min){then}.{keep}"
+    return f"{drop} {say('session.keep', lines=listed(kept))}" if kept else drop
 
 
 def _whole(session: Session, place: int, entry: Item | Group) -> _Droppable:
@@ -77,7 +78,3 @@ def _as_done(session: Session, work: tuple[Item | Group, ...], athlete: Known) -
     """The session with its work as this person does it."""
     done = tuple(own for entry in work for own in entry_of(entry, athlete))
     return session.model_copy(update={"work": done})
-
-
-def _listed(labels: list[str]) -> str:
-    return labels[0] if len(labels) == 1 else f"{', '.join(labels[:-1])} and {labels[-1]}"

@@ -5,6 +5,7 @@ from typing import Final
 import numpy as np
 from numpy.typing import NDArray
 
+from setwright.sheets.phrases import say
 from setwright.sheets.projection import View
 from setwright.sheets.svg import Point, arrow_head, line, rectangle, text
 
@@ -33,10 +34,12 @@ def hand_words(hand: NDArray[np.float64]) -> str:
     """
     sample = nearest(hand)
     past = round(_centimetres_past(hand[sample]))
-    verb = "ends" if sample == len(hand) - 1 else "goes" if past > 0 else "stays"
+    ends = sample == len(hand) - 1
     if past == 0:
-        return f"hand {verb} at the midline"
-    return f"hand {verb} {abs(past)} cm {'past' if past > 0 else 'short of'} the midline"
+        return say("picture.hand_at" if ends else "picture.hand_stays_at")
+    if past > 0:
+        return say("picture.hand_past" if ends else "picture.hand_goes_past", cm=past)
+    return say("picture.hand_short" if ends else "picture.hand_stays_short", cm=-past)
 
 
 def nearest(hand: NDArray[np.float64]) -> int:
@@ -51,7 +54,9 @@ def _centimetres_past(hand: NDArray[np.float64]) -> float:
 
 def _on_the_line(centimetres: float) -> str:
     whole = round(centimetres)
-    return f"{abs(whole)} cm {'past' if whole > 0 else 'short'}" if whole else "at midline"
+    if whole == 0:
+        return say("picture.at")
+    return say("picture.past" if whole > 0 else "picture.short", cm=abs(whole))
 
 
 def distance(view: View, hand: NDArray[np.float64], size: float) -> str:

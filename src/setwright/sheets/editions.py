@@ -15,11 +15,12 @@ from pydantic import ValidationError
 from setwright.checked import Checked
 from setwright.files import CannotRun, read_text
 from setwright.reading.frozen import Frozen
-from setwright.sheets import change_words, words
+from setwright.sheets import words
 from setwright.sheets.changes import KeptSheet, changes, kept
 from setwright.sheets.kinds import KINDS, Kind
 from setwright.sheets.logo import letterhead
 from setwright.sheets.names import stem
+from setwright.sheets.phrases import say
 from setwright.sheets.style import in_its_style
 
 MARK_LENGTH: Final = 6
@@ -115,11 +116,17 @@ def this_print(checked: Checked, sheets: Sheets, last: LastPrint | None, today: 
     now = kept(sheets["session"])
     if last is None:
         return LastPrint(mark=mark, day=today, sheets=now)
-    told = changes(last.sheets, now) or (change_words.OTHER_CHANGES,)
+    told = changes(last.sheets, now) or (say("changes.other"),)
     return LastPrint(
         mark=mark,
         day=today,
         since=last.edition.words,
-        changes=change_words.first_of(told, MOST_CHANGES),
+        changes=_first_of(told),
         sheets=now,
     )
+
+
+def _first_of(told: tuple[str, ...]) -> tuple[str, ...]:
+    """The first changes, and how many more there are."""
+    more = len(told) - MOST_CHANGES + 1
+    return (*told[: MOST_CHANGES - 1], say("list.more", count=more)) if more > 1 else told

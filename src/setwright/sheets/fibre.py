@@ -14,6 +14,7 @@ from setwright.engine.geometry import PARTS, Part
 from setwright.engine.picture import MovementPicture
 from setwright.sheets.distance import distance, nearest
 from setwright.sheets.fan import Tone, fan
+from setwright.sheets.phrases import say
 from setwright.sheets.projection import Layout, View
 from setwright.sheets.svg import (
     Point,
@@ -98,8 +99,12 @@ path has at its key postures look like mistakes."""
 class Names:
     """What the parts are called in a picture with labels, and the height of that type, mm."""
 
-    parts: Mapping[Part, str]
+    phrases: Mapping[Part, str]
     size: float
+
+    def of(self, part: Part) -> str:
+        """The name of one part."""
+        return say(f"picture.{self.phrases[part]}")
 
 
 TECHNICAL: Final = Names({part: part for part in PARTS}, 4.2)
@@ -215,6 +220,6 @@ def _label(layout: Layout, picture: MovementPicture, part: Part, tone: Tone, nam
     return (
         line(origin, leader_end, AID)
         + ring(origin, RING / 1.5, AID)
-        + text((x, y), names.parts[part], size, font_weight="bold")
-        + text((x, y + 1.2 * size), tone, size)
+        + text((x, y), names.of(part), size, font_weight="bold")
+        + text((x, y + 1.2 * size), say(f"tone.{tone}"), size)
     )

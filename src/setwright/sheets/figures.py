@@ -1,6 +1,7 @@
 """The figures of the sheets, by the key of a movement: each function returns one SVG, in mm, black on white.
 
-Every call with the same library gives the same bytes. The note ``NOTE`` belongs on each page that shows one.
+Every call with the same library gives the same bytes. The phrase ``page.model_note`` belongs on each page
+that shows one.
 """
 
 from collections.abc import Mapping
@@ -14,8 +15,9 @@ from setwright.library.table import library
 from setwright.sheets.distance import hand_words
 from setwright.sheets.fan import Tone
 from setwright.sheets.fibre import PLAIN, TECHNICAL, Names, Tones, front_view, view_from_above
+from setwright.sheets.phrases import say, series
 from setwright.sheets.projection import LAYOUTS, Size
-from setwright.sheets.signs import SWATCH, line_sign_svg, swatch, swatch_svg
+from setwright.sheets.signs import SWATCH, TONES, line_sign_svg, swatch, swatch_svg
 from setwright.sheets.strip import STRIPS, strip
 from setwright.sheets.svg import drawing, rectangle, tag, text
 
@@ -26,22 +28,13 @@ __all__ = [
     "is_drawn",
     "line_sign_svg",
     "movement_picture_svg",
+    "small_picture_svg",
     "strip_svg",
     "swatch_svg",
 ]
 
 TONE_OF_DOSE: Final[Mapping[float, Tone]] = {1: "much", 0.5: "some", 0: "none"}
 """What a hard set counts for the part: it serves the part's line, only loads it along it, or neither."""
-
-ARMS: Final = "solid arm: start; dashed arms: half way and end; dash-dot: midline"
-
-NOTE: Final = ("mechanical figures from one cadaver-sized model;", "not muscle activity, not growth")
-
-KEY: Final[Mapping[Tone, str]] = {
-    "much": "much: serves its line; in the strip half the peak load or more",
-    "some": "some: only loaded along its line; in the strip a quarter or more",
-    "none": "none: neither; in the strip white, hardly loaded",
-}
 
 
 class NoPicture(ValueError):
@@ -66,6 +59,14 @@ def fibre_svg(key: str, size: Size, id_prefix: str, names: Names = TECHNICAL) ->
     return drawing(layout.width, layout.height, _fibre_label(key, names), [body])
 
 
+def small_picture_svg(key: str) -> str:
+    """The fibre picture 60 mm wide on white ground, to stand in a page. Raises: KeyError; NoPicture."""
+    layout = LAYOUTS["60"]
+    ground = rectangle((0, 0, layout.width, layout.height), fill="#fff", stroke="none")
+    body = [ground, _fibre(key, "60", "picture")]
+    return drawing(layout.width, layout.height, _fibre_label(key), body)
+
+
 def strip_svg(key: str, size: Size) -> str:
     """The length-and-resistance strip of a movement, 60 or 120 mm wide. Raises: KeyError; NoPicture."""
     form = STRIPS[size]
@@ -78,23 +79,24 @@ def movement_picture_svg(key: str) -> str:
     under_name, gap, row = 8, 3, 6.5
     below = under_name + layout.height + gap
     first_key = below + form.height + gap
-    note = first_key + len(KEY) * row + 3
-    lines = (ARMS, *NOTE)
+    note = first_key + len(TONES) * row + 3
+    model = series("picture.model")
+    lines = (say("picture.arms"), *model)
     height = note + (len(lines) - 1) * 4.5 + 1.5
-    label = f"{_fibre_label(key)}. {_strip_label(key)}. {' '.join(NOTE)}"
+    label = f"{_fibre_label(key)}. {_strip_label(key)}. {' '.join(model)}"
     body = [
         rectangle((0, 0, layout.width, height), fill="#fff", stroke="none"),
         text((0, 5), _movement(key)["name"], 5, font_weight="bold"),
         tag("g", _fibre(key, "120", "picture"), transform=f"translate(0 {under_name})"),
         tag("g", strip("120", _picture(key)), transform=f"translate(0 {below})"),
-        *(_key_row(tone, first_key + index * row) for index, tone in enumerate(KEY)),
+        *(_key_row(tone, first_key + index * row) for index, tone in enumerate(TONES)),
         *(text((0, note + index * 4.5), words, 3.5) for index, words in enumerate(lines)),
     ]
     return drawing(layout.width, height, label, body)
 
 
 def _key_row(tone: Tone, top: float) -> str:
-    words = text((SWATCH[0] + 2, top + SWATCH[1] - 1.1), KEY[tone], 3.5)
+    words = text((SWATCH[0] + 2, top + SWATCH[1] - 1.1), say(f"picture.{tone}"), 3.5)
     return swatch((0.0, top), tone) + words
 
 
@@ -126,14 +128,24 @@ def _tones(key: str) -> Tones:
 
 
 def _fibre_label(key: str, names: Names = TECHNICAL) -> str:
-    tones = ", ".join(f"{names.parts[part]} {tone}" for part, tone in _tones(key).items())
-    return f"{_movement(key)['name']}: {tones}; {hand_words(_picture(key).hand)}"
+    tones = ", ".join(
+        say("picture.part_tone", part=names.of(part), tone=say(f"tone.{tone}"))
+        for part, tone in _tones(key).items()
+    )
+    hand = hand_words(_picture(key).hand)
+    return say("picture.label", name=_movement(key)["name"], tones=tones, hand=hand)
 
 
 def _strip_label(key: str) -> str:
     lengths = ", ".join(
-        f"{part} {values['length_start']:.0f} to {values['length_end']:.0f}, "
-        f"loaded long {values['loaded_long']}, short {values['loaded_short']}"
+        say(
+            "picture.strip_part",
+            part=TECHNICAL.of(part),
+            start=f"{values['length_start']:.0f}",
+            end=f"{values['length_end']:.0f}",
+            long=values["loaded_long"],
+            short=values["loaded_short"],
+        )
         for part, values in _movement(key)["parts"].items()
     )
-    return f"Length of each part, percent of its range, start to end: {lengths}"
+    return say("picture.strip", parts=lengths)

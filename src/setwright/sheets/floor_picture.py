@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from setwright.floor.room import Floor, Stay, letter
+from setwright.sheets.phrases import say
 from setwright.sheets.svg import Box, drawing, hatch, line, rectangle, text
 
 MINUTE: Final = 60
@@ -47,7 +48,7 @@ def floor_svg(floor: Floor, width: float = 180.0, row: float = 9.0) -> str:
     rows = len(floor.groups)
     body = [part for group in range(rows) for part in _group(floor, form, group)]
     body += _minutes(form, whole, rows)
-    label = f"The floor of {floor.session.title}: {rows} groups down, {whole:.0f} minutes across"
+    label = say("picture.floor", session=floor.session.title, groups=rows, minutes=f"{whole:.0f}")
     return drawing(width, form.top(rows + 1) + FRAME, label, body)
 
 
@@ -57,7 +58,8 @@ def _group(floor: Floor, form: _Form, group: int) -> Iterator[str]:
         (0, top + form.row * (0.5 + LARGE * SMALL)), letter(group), form.row * LARGE, font_weight="bold"
     )
     if floor.warm_up_s:
-        yield _box(form, (form.at(0), top, form.at(floor.warm_up_s), top + form.row), "warm-up", None)
+        box = (form.at(0), top, form.at(floor.warm_up_s), top + form.row)
+        yield _box(form, box, say("picture.warm_up"), None)
     for stay in floor.of_group(group):
         yield _stay(floor, form, stay, top)
 

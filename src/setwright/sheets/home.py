@@ -15,6 +15,7 @@ from setwright.sheets.figures import is_drawn
 from setwright.sheets.headings import group_heading
 from setwright.sheets.movement_words import Entry, kit, watch
 from setwright.sheets.people import full_names, known_as, who_trains
+from setwright.sheets.phrases import say
 from setwright.sheets.sessions import after_words, room_title, warm_up_words
 
 HOME: Final = frozenset({"home", "at home"})
@@ -110,11 +111,11 @@ def _move(item: Item, number: str, group: Group | None, copy: Copy) -> HomeMove:
     movement: Entry = writer.library.movement(item.key) if item.key else {}
     load = line_words(item, number, copy, group).load
     told = (
-        (card_words.LOAD, f"{load.large} {load.small}".strip()),
-        (card_words.DO, words.sentence(item.note) if item.note else ""),
-        (card_words.WATCH, watch(movement)),
-        (card_words.KIT, kit(item, movement)),
-        (card_words.STOP, words.sentence(card_words.when(item.stop)) if item.stop else ""),
+        (say("station.load"), f"{load.large} {load.small}".strip()),
+        (say("station.do"), words.sentence(item.note) if item.note else ""),
+        (say("station.watch"), watch(movement)),
+        (say("station.kit"), kit(item, movement)),
+        (say("station.stop"), words.sentence(say("station.when", what=item.stop)) if item.stop else ""),
     )
     return HomeMove(
         number=number,

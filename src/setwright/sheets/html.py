@@ -9,15 +9,15 @@ from jinja2.runtime import Context
 from markupsafe import Markup
 
 from setwright.checked import Checked
-from setwright.model.plan import DAYS
 from setwright.sheets import board, card_words, words
-from setwright.sheets.change_words import changed_since
 from setwright.sheets.editions import Edition, Sheets, all_sheets, version_mark
 from setwright.sheets.figures import PLAIN, fibre_svg, line_sign_svg, swatch_svg
 from setwright.sheets.kinds import KINDS, SIZES, Kind, NothingToPrint, Paper
 from setwright.sheets.logo import letterhead
 from setwright.sheets.names import page_name
 from setwright.sheets.overview import PICTURES
+from setwright.sheets.phrases import say, series
+from setwright.sheets.signs import TONES
 from setwright.sheets.style import in_its_style
 
 SWATCH_WIDTHS: Final[dict[Paper, float]] = {"a4": 11.0, "letter": 7.0, "a3": 11.0}
@@ -124,13 +124,14 @@ def _environment() -> Environment:
     environment.filters |= {"css_text": _marked, "together": words.together}
     environment.globals |= {
         "fibre": lambda key, name: _drawing(fibre_svg(key, "60", name)),
-        "changed_since": changed_since,
         "large_fibre": lambda key, name: _drawing(fibre_svg(key, "120", name, PLAIN)),
         "line_sign": lambda line: _drawing(line_sign_svg(line)),
         "places": PICTURES,
+        "tones": TONES,
         "plain": card_words,
         "board": board,
-        "days": DAYS,
+        "say": say,
+        "series": series,
         "swatch": lambda tone, width: _drawing(swatch_svg(tone, width)),
     }
     return environment

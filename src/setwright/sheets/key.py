@@ -4,14 +4,15 @@ import re
 from collections.abc import Callable, Iterable
 from typing import Final
 
+from setwright.sheets.phrases import say
 from setwright.sheets.view import Block, Line
 
 Meaning = tuple[str, str]
 
 _SETS: Final = re.compile(r"(\d+) × (\d+(?:–\d+)?)(?=,| each|$)")
 _LEFT: Final = re.compile(r"\b(\d+(?:–\d+)?) left\b")
-_CLOCK: Final = re.compile(r"rest (\d+):(\d\d)")
-_TEMPO: Final = re.compile(r"tempo (\S-\S-\S-\S)")
+_CLOCK: Final = re.compile(say("line.rest", rest=r"(\d+):(\d\d)"))
+_TEMPO: Final = re.compile(say("tempo.told", phases=r"(\S-\S-\S-\S)"))
 
 
 def key(blocks: tuple[Block, ...]) -> tuple[Meaning, ...]:
@@ -32,55 +33,62 @@ def _first(pattern: re.Pattern[str], texts: list[str]) -> re.Match[str] | None:
     return next((match for text in texts if (match := pattern.search(text))), None)
 
 
+def _spelt(span: str, name: str) -> str:
+    """A number, or a range in words: "8 to 10"."""
+    first, dash, second = span.partition("–")
+    return say(name, first=first, second=second) if dash else first
+
+
 def _sets(_lines: list[Line], texts: list[str]) -> Meaning | None:
     match = _first(_SETS, texts)
-    return (match[0], f"{match[1]} sets of {match[2].replace('–', ' to ')}") if match else None
+    if not match:
+        return None
+    return match[0], say("key.sets", count=match[1], reps=_spelt(match[2], "list.to"))
 
 
 def _left(_lines: list[Line], texts: list[str]) -> Meaning | None:
     match = _first(_LEFT, texts)
     if not match:
         return None
-    more = match[1].replace("–", " or ")
-    return f"{match[1]} left", f"stop when {more} more would still go"
+    return say("key.left", count=match[1]), say("station.stop_left", count=_spelt(match[1], "list.or"))
 
 
 def _corner(lines: list[Line], _texts: list[str]) -> Meaning | None:
     cut = any(box.reserve for line in lines for box in line.boxes)
-    return ("cut corner of a box", "reps left") if cut else None
+    return (say("key.corner"), say("key.corner_means")) if cut else None
 
 
 def _rest(_lines: list[Line], texts: list[str]) -> Meaning | None:
     match = _first(_CLOCK, texts)
     if not match:
         return None
-    seconds = f" {int(match[2])} s" if int(match[2]) else ""
-    return f"{match[1]}:{match[2]}", f"{match[1]} min{seconds}"
+    minutes, seconds = match[1], int(match[2])
+    name = "time.min_s" if seconds else "time.min"
+    return f"{minutes}:{match[2]}", say(name, count=minutes, seconds=seconds)
 
 
 def _tempo(_lines: list[Line], texts: list[str]) -> Meaning | None:
     match = _first(_TEMPO, texts)
     if not match:
         return None
-    quick = ", X fast" if "X" in match[1] else ""
-    return match[1], f"seconds down, at the bottom, up, at the top{quick}"
+    return match[1], say("key.tempo_means_fast") if "X" in match[1] else say("key.tempo_means")
 
 
-def _contains(sign: str, word: str, meaning: str) -> Callable[[list[Line], list[str]], Meaning | None]:
-    """An entry for a word of the dose or of a load."""
+def _contains(name: str, word: str) -> Callable[[list[Line], list[str]], Meaning | None]:
+    """The entry ``name`` for a word of the dose or of a load."""
     pattern = re.compile(word)
 
     def explain(lines: list[Line], texts: list[str]) -> Meaning | None:
         loads = [f"{line.load.large} {line.load.small}" for line in lines]
         corners = [box.target for line in lines for box in line.boxes]
         there = any(pattern.search(text) for text in (*texts, *loads, *corners))
-        return (sign, meaning) if there else None
+        return (say(f"key.{name}"), say(f"key.{name}_means")) if there else None
 
     return explain
 
 
 def _not_done(lines: list[Line], _texts: list[str]) -> Meaning | None:
-    return ("–", "not done") if any(line.boxes for line in lines) else None
+    return ("–", say("key.not_done")) if any(line.boxes for line in lines) else None
 
 
 _ENTRIES: Final = (
@@ -89,12 +97,12 @@ _ENTRIES: Final = (
     _corner,
     _rest,
     _tempo,
-    _contains("max", r"^max$|× max\b", "as many as good form allows"),
-    _contains("8+", r"\d\+$", "at least that many, more if form holds"),
-    _contains("RM", r"\dRM\b", "most reps that a load goes"),
-    _contains("RPE", r"\bRPE\b", "effort out of 10; 10 = nothing left"),
-    _contains("a side", r"\ba side\b", "on each end of the bar"),
-    _contains("a hand", r"\ba hand\b", "in each hand"),
-    _contains("body", r"^body\b(?! max)", "your own weight"),
+    _contains("max", r"^max$|× max\b"),
+    _contains("at_least", r"\d\+$"),
+    _contains("rm", r"\dRM\b"),
+    _contains("rpe", r"\bRPE\b"),
+    _contains("a_side", r"\ba side\b"),
+    _contains("a_hand", r"\ba hand\b"),
+    _contains("body", r"^body\b(?! max)"),
     _not_done,
 )

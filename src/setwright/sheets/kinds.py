@@ -7,11 +7,11 @@ from typing import Any, Final, Literal
 from setwright.checked import Checked
 from setwright.library.table import Library, library
 from setwright.model.plan import Week
-from setwright.sheets import words
 from setwright.sheets.board import boards
 from setwright.sheets.home import home_sheets
 from setwright.sheets.log import log_sheets
 from setwright.sheets.overview import week_sheet
+from setwright.sheets.phrases import say
 from setwright.sheets.rack import rack_cards
 from setwright.sheets.sessions import session_sheets
 from setwright.sheets.station import station_cards
@@ -44,7 +44,7 @@ class WrongPaper(ValueError):
 class SheetKind:
     """One kind of sheet. Its template is named after it.
 
-    ``number`` sorts files in the order they are printed; ``title`` follows the plan's in the window.
+    ``number`` sorts files in the order they are printed.
     ``readers``: "public" sheets hang or lie where others read them. ``pages`` gives what stands on them,
     from a checked plan and the mark in the footer; ``nothing`` is said when it gives none. ``among_all``:
     it is printed without being asked for by name.
@@ -52,13 +52,17 @@ class SheetKind:
 
     name: Kind
     number: int
-    title: str
     upright: bool
     readers: Literal["public", "coach"]
     pages: Callable[[Checked, str], tuple[Any, ...]]
     nothing: str
     papers: tuple[Paper, ...] = OFFICE
     among_all: bool = True
+
+    @property
+    def title(self) -> str:
+        """What follows the plan's title in the window."""
+        return say(f"title.{self.name}")
 
 
 def _overview(checked: Checked, mark: str) -> tuple[WeekSheet, ...]:
@@ -87,7 +91,6 @@ _TABLE: Final = (
     SheetKind(
         name="week",
         number=1,
-        title="the week",
         upright=False,
         readers="coach",
         pages=_overview,
@@ -96,7 +99,6 @@ _TABLE: Final = (
     SheetKind(
         name="session",
         number=2,
-        title="session sheets",
         upright=True,
         readers="public",
         pages=_SESSIONS,
@@ -105,7 +107,6 @@ _TABLE: Final = (
     SheetKind(
         name="session-large",
         number=2,
-        title="session sheets in large print",
         upright=True,
         readers="public",
         pages=_SESSIONS,
@@ -114,7 +115,6 @@ _TABLE: Final = (
     SheetKind(
         name="rack",
         number=3,
-        title="rack cards",
         upright=False,
         readers="public",
         pages=_by_week(rack_cards),
@@ -123,7 +123,6 @@ _TABLE: Final = (
     SheetKind(
         name="board",
         number=4,
-        title="wall board",
         upright=False,
         readers="public",
         pages=_by_week(boards),
@@ -133,7 +132,6 @@ _TABLE: Final = (
     SheetKind(
         name="station",
         number=5,
-        title="station cards",
         upright=True,
         readers="public",
         pages=_by_week(station_cards),
@@ -142,7 +140,6 @@ _TABLE: Final = (
     SheetKind(
         name="log",
         number=6,
-        title="log sheets",
         upright=False,
         readers="public",
         pages=_by_week(log_sheets),
@@ -151,7 +148,6 @@ _TABLE: Final = (
     SheetKind(
         name="home",
         number=7,
-        title="home sheets",
         upright=True,
         readers="public",
         pages=_by_week(home_sheets),
@@ -160,7 +156,6 @@ _TABLE: Final = (
     SheetKind(
         name="summary",
         number=8,
-        title=words.IN_HALF_A_MINUTE,
         upright=True,
         readers="coach",
         pages=_summary,

@@ -4,8 +4,9 @@ from collections.abc import Sequence
 from typing import Final
 
 from setwright.reading.dose import Load
+from setwright.sheets.phrases import say
 from setwright.sheets.view import LoadWords
-from setwright.sheets.words import ONE_A_HAND, number
+from setwright.sheets.words import number
 
 BOTH: Final = 2
 """Hands."""
@@ -23,13 +24,14 @@ def load_words(load: Load, unit: str, percent_of: str) -> LoadWords:
     """
     match load.kind:
         case "percent":
-            return LoadWords(_figure(load, "%"), f"of {_whose(load.of or percent_of)}", unit)
+            return LoadWords(_figure(load, "%"), say("load.of", max=_whose(load.of or percent_of)), unit)
         case "rm":
-            return LoadWords(f"{number(load.low or 0)}RM", "what goes that often", unit)
+            return LoadWords(say("load.rm", count=number(load.low or 0)), say("load.rm_small"), unit)
         case "last":
-            return LoadWords(_signed(load), f"{load.unit or unit} on {load.name or 'last time'}", unit)
+            on = load.name or say("load.last_time")
+            return LoadWords(_signed(load), say("load.last", unit=load.unit or unit, name=on), unit)
         case "word":
-            return LoadWords("", load.name or "own choice", unit)
+            return LoadWords("", load.name or say("load.own_choice"), unit)
         case _:
             return _ready(load, load.unit or unit)
 
@@ -38,19 +40,21 @@ def _ready(load: Load, unit: str) -> LoadWords:
     """A load that can be put on the bar as it stands."""
     match load.kind:
         case "bodyweight":
-            way = "added" if (load.plus or 0) > 0 else "of help"
-            return LoadWords(f"body {_signed(load)}".strip(), f"{unit} {way}".strip() if load.plus else "")
+            way = "load.added" if (load.plus or 0) > 0 else "load.of_help"
+            body = say("load.body", load=_signed(load)).strip()
+            return LoadWords(body, say(way, unit=unit).strip() if load.plus else "")
         case "bar":
-            on = LoadWords(f"bar {_signed(load)}", f"{unit} a side".strip())
-            return on if load.plus else LoadWords("empty bar")
+            if not load.plus:
+                return LoadWords(say("load.empty_bar"))
+            return LoadWords(say("load.bar", load=_signed(load)), say("load.bar_small", unit=unit).strip())
         case "band":
             return LoadWords(_band(load))
         case "setting":
-            return LoadWords(f"{load.name or 'pin'} {number(load.low or 0)}")
+            return LoadWords(f"{load.name or say('load.stack')} {number(load.low or 0)}")
         case "speed":
             return LoadWords(_figure(load, "m/s"))
         case _:
-            return LoadWords(_figure(load, unit), ONE_A_HAND if load.hands == BOTH else "")
+            return LoadWords(_figure(load, unit), say("load.one_a_hand") if load.hands == BOTH else "")
 
 
 def in_a_cell(words: Sequence[LoadWords]) -> LoadWords | None:
@@ -82,7 +86,9 @@ def _list(loads: list[str]) -> str:
     units = {load.rpartition(" ")[2] for load in loads}
     if len(units) == 1:
         loads = [*(load.rpartition(" ")[0] for load in loads[:-1]), loads[-1]]
-    return ", ".join(loads) if len(loads) <= MOST_IN_A_LIST else f"{loads[0]} to {loads[-1]}"
+    if len(loads) <= MOST_IN_A_LIST:
+        return ", ".join(loads)
+    return say("list.to", first=loads[0], second=loads[-1])
 
 
 def _figure(load: Load, unit: str) -> str:
@@ -90,8 +96,8 @@ def _figure(load: Load, unit: str) -> str:
     low = load.low or 0
     to = f"–{number(load.high)}" if load.high not in (None, low) else ""
     hands = "2 × " if load.hands == BOTH else ""
-    rising = "up to " if load.rising else ""
-    return f"{rising}{hands}{number(low)}{to} {unit}".strip()
+    told = f"{hands}{number(low)}{to} {unit}".strip()
+    return say("load.up_to", load=told) if load.rising else told
 
 
 def _signed(load: Load) -> str:
@@ -104,9 +110,10 @@ def _signed(load: Load) -> str:
 
 
 def _whose(of: str) -> str:
-    return "the top set" if of == "top set" else of
+    return say("load.top_set") if of == "top set" else of
 
 
 def _band(load: Load) -> str:
-    count = f"{number(load.low)} " if load.low and load.low > 1 else ""
-    return f"{count}{load.name or ''} band{'s' if count else ''}".strip()
+    if load.low and load.low > 1:
+        return say("load.bands", count=number(load.low), name=load.name or "")
+    return say("load.band", name=load.name or "").strip()

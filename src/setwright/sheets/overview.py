@@ -17,6 +17,7 @@ from setwright.sheets import overview_words, words
 from setwright.sheets.blocks import Writer, dose_text
 from setwright.sheets.brief import brief
 from setwright.sheets.figures import is_drawn
+from setwright.sheets.phrases import say
 from setwright.sheets.sessions import day_title
 from setwright.sheets.view import Cell, DayColumn, Entry, PartRow, Picture, Remark, WeekSheet
 
@@ -66,12 +67,13 @@ def week_sheet(checked: Checked, week: Week, coverage: Coverage, mark: str) -> W
 def _facts(week: Week) -> Iterator[str]:
     """Start, people, room."""
     if week.starts:
-        yield f"from {words.long_date(week.starts + dt.timedelta(weeks=week.number - 1))}"
+        begins = week.starts + dt.timedelta(weeks=week.number - 1)
+        yield say("overview.begins", date=words.long_date(begins))
     if week.lighter:
         yield week.lighter.text
     people = len(week.squad.athletes) if week.squad and week.squad.athletes else week.people
     if people:
-        yield "1 person" if people == 1 else f"{people} people"
+        yield say("page.one_person") if people == 1 else say("page.people", count=people)
     if week.gym and week.gym.name:
         yield week.gym.name
 
@@ -139,8 +141,8 @@ def _cell(answer: Answer, gaps: list[Finding], text: str = "") -> Cell:
 
 def _names(works: tuple[Work, ...]) -> str:
     names = list(dict.fromkeys(brief(work.name, BRIEF) for work in works))
-    more = len(names) - NAMES_IN_A_CELL
-    return ", ".join(names[:NAMES_IN_A_CELL]) + (f" and {more} more" if more > 0 else "")
+    more, named = len(names) - NAMES_IN_A_CELL, ", ".join(names[:NAMES_IN_A_CELL])
+    return say("list.and_more", named=named, count=more) if more > 0 else named
 
 
 def _remarks(gaps: list[Finding], checked: Checked) -> Iterator[Remark]:
@@ -149,7 +151,9 @@ def _remarks(gaps: list[Finding], checked: Checked) -> Iterator[Remark]:
             f"{number}. {words.sentence(finding.message)}", words.sentence(words.typeset(finding.change))
         )
     for silenced in checked.allowed:
-        yield Remark(words.sentence(silenced.finding.message), overview_words.accepted(silenced.reason))
+        yield Remark(
+            words.sentence(silenced.finding.message), say("overview.accepted", reason=silenced.reason)
+        )
 
 
 def _pictures(gaps: list[Finding], coverage: Coverage, table: Library) -> Iterator[Picture]:
@@ -166,7 +170,7 @@ def _pictures(gaps: list[Finding], coverage: Coverage, table: Library) -> Iterat
     for key in list(shown)[: PICTURES - len(proposed)]:
         yield Picture(key, str(table.movement(key)["name"]))
     for key in proposed:
-        yield Picture(key, overview_words.proposed(str(table.movement(key)["name"])))
+        yield Picture(key, say("overview.add", name=table.movement(key)["name"]))
 
 
 def _proposed(finding: Finding, table: Library) -> str | None:

@@ -1,34 +1,30 @@
-"""The fixed words of the week overview alone."""
+"""The sentences of the week overview."""
 
-from typing import Final
-
+from setwright.sheets.phrases import say, series
 from setwright.sheets.words import decimals, number
-
-_COUNTS: Final = {0: "no", 1: "one", 2: "two", 3: "three", 4: "four", 5: "five", 6: "six"}
 
 
 def minutes(used: float, limit: float | None) -> str:
     """Minutes a session takes, of those it has."""
-    return f"{used:.0f} of {number(limit)} min" if limit else f"about {used:.0f} min"
+    if limit:
+        return say("overview.minutes_of", used=f"{used:.0f}", limit=number(limit))
+    return say("overview.minutes", used=f"{used:.0f}")
 
 
 def counts(pull: str, push: str, unscored: int) -> str:
     """The line under the matrix."""
-    rest = f"; {unscored} {'move' if unscored == 1 else 'moves'} counted, not scored" if unscored else ""
-    return decimals(f"Pull {pull} sets, push {push} sets{rest}.")
+    name = {0: "overview.counts", 1: "overview.counts_one_unscored"}.get(unscored, "overview.counts_unscored")
+    return decimals(say(name, pull=pull, push=push, unscored=unscored))
 
 
 def remarks_title(gaps: int, accepted: int) -> str:
     """The heading over the gaps: "One gap, one accepted", "No gaps"."""
-    told = f"{_COUNTS.get(gaps, str(gaps)).capitalize()} {'gap' if gaps == 1 else 'gaps'}"
-    return f"{told}, {_COUNTS.get(accepted, str(accepted))} accepted" if accepted else told
+    count = _how_many(gaps).capitalize()
+    told = say("overview.one_gap", count=count) if gaps == 1 else say("overview.gaps", count=count)
+    return say("overview.and_accepted", gaps=told, count=_how_many(accepted)) if accepted else told
 
 
-def accepted(reason: str) -> str:
-    """A gap that the coach leaves on purpose."""
-    return f"Accepted: “{reason}”."
-
-
-def proposed(name: str) -> str:
-    """The words under the picture of a proposed move."""
-    return f"add: {name}"
+def _how_many(count: int) -> str:
+    """A count in words, as far as there are any."""
+    told = series("overview.how_many")
+    return told[count] if count < len(told) else str(count)

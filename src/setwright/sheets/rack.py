@@ -18,6 +18,7 @@ from setwright.sheets.clock_plan import Slot, clock_plan
 from setwright.sheets.headings import group_heading
 from setwright.sheets.home import at_home
 from setwright.sheets.people import first_names, who_trains
+from setwright.sheets.phrases import say
 from setwright.sheets.sessions import session_day, session_title
 from setwright.sheets.view import Line, LoadWords, Ramp
 
@@ -127,7 +128,7 @@ def _cards(
     shared = _shared(lifts, gym)
     for place, people in enumerate(shared):
         yield RackCard(
-            title=f"{card_words.rack(place % racks + 1)}: {line.name}" if racks else line.name,
+            title=say("rack.title", number=place % racks + 1, lift=line.name) if racks else line.name,
             facts=(
                 session_day(week, session) or session_title(week, session),
                 words.joined((line.number, slot.times, _turn(place, len(shared), racks))),
@@ -154,7 +155,9 @@ def _shared(lifts: tuple[_Lift, ...], gym: Gym | None) -> list[tuple[_Lift, ...]
 def _turn(place: int, cards: int, racks: int | None) -> str | None:
     """Whose turn it is, where more people than the racks hold do the lift."""
     turns = ceil(cards / racks) if racks else 1
-    return card_words.turn(place // racks + 1, turns) if racks and turns > 1 else None
+    if racks is None or turns == 1:
+        return None
+    return say("rack.turn", number=place // racks + 1, turns=turns)
 
 
 def _rows(people: tuple[_Lift, ...], unit: str) -> Iterator[RackRow]:
@@ -195,5 +198,5 @@ def _notes(slot: Slot, lifts: tuple[_Lift, ...], writer: Writer, *, lightest_fir
     yield card_words.bar_loads(writer.unit, lightest_first=lightest_first)
     gym = writer.week.gym
     if gym and gym.spotter == "none":
-        yield card_words.SAFETY_BARS
-    yield " ".join(words.SAFETY)
+        yield say("rack.safety_bars")
+    yield " ".join(words.safety())

@@ -15,6 +15,7 @@ from setwright.sheets.blocks import Copy, Writer, blocks, copy_for
 from setwright.sheets.cutting import short_of_time
 from setwright.sheets.key import key
 from setwright.sheets.people import full_names, who_trains
+from setwright.sheets.phrases import say
 from setwright.sheets.view import SessionSheet
 
 
@@ -43,13 +44,13 @@ def session_title(week: Week, session: Session) -> str:
 def day_title(session: Session, week: Week) -> str:
     """What a session is called before the whole room: its day or else its date, and its name."""
     day = session.day or session_day(week, session)
-    return ": ".join(part for part in (day, session.name) if part) or words.SESSION
+    return ": ".join(part for part in (day, session.name) if part) or say("page.session")
 
 
 def room_title(session: Session, week: Week) -> str:
     """The same for paper that hangs alone: where neither is written, the plan's name and week."""
     told = day_title(session, week)
-    return week.title if told == words.SESSION else told
+    return week.title if told == say("page.session") else told
 
 
 def _of_session(session: Session, writer: Writer, mark: str) -> Iterator[SessionSheet]:
@@ -103,7 +104,7 @@ def _when(week: Week, session: Session) -> Iterator[str]:
     date = "" if day == session_title(week, session) else day or ""
     if date or start:
         yield f"{date}{start}".removeprefix(", ")
-    minutes = f"{words.number(session.minutes)} minutes" if session.minutes else None
+    minutes = say("session.minutes", count=words.number(session.minutes)) if session.minutes else None
     place = [part for part in (session.where, minutes) if part]
     if place:
         yield ", ".join(place)
@@ -134,19 +135,20 @@ def _dose(dose: Dose | None) -> str:
 def after_words(session: Session) -> Iterator[tuple[str, str]]:
     """What comes below the work of the session: cool-down and note."""
     if session.cool_down:
-        yield words.COOL_DOWN, ", ".join(session.cool_down)
+        yield say("session.cool_down"), ", ".join(session.cool_down)
     if session.note:
-        yield f"{words.NOTE}:", session.note
+        yield say("session.note"), session.note
 
 
 def _rules(session: Session, athlete: frozenset[str] | None, week: Week) -> Iterator[tuple[str, str]]:
     """The box at the foot: what to leave out, what to do when called away, next time, safety."""
     cut = short_of_time(session, athlete)
     if cut:
-        yield words.SHORT_OF_TIME, cut
+        yield say("session.short_of_time"), cut
     interrupted = session.if_interrupted or week.if_interrupted
     if interrupted:
-        yield words.INTERRUPTED, words.sentence(interrupted)
+        yield say("session.interrupted"), words.sentence(interrupted)
     if week.next:
-        yield words.NEXT_TIME, words.sentence(f"{week.next.text}, unless a line says otherwise")
-    yield words.SAFETY
+        rule = say("session.next_time_but", rule=week.next.text)
+        yield say("session.next_time"), words.sentence(rule)
+    yield words.safety()

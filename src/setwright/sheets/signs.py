@@ -3,11 +3,15 @@
 from typing import Final
 
 from setwright.sheets.fan import FAN_DASH, Tone
+from setwright.sheets.phrases import say
 from setwright.sheets.svg import Point, drawing, hatch, line, rectangle
 
 SWATCH: Final = (11.0, 4.6)
 SIGN: Final = (8.0, 5.5)
 """Width and height, mm; choice."""
+
+TONES: Final[tuple[Tone, ...]] = ("much", "some", "none")
+"""Every tone, in the order of a key."""
 
 SWATCH_LINES: Final = {"much": (0.75, 1.15), "some": (0.22, 1.5)}
 """Width and pitch of the slanted lines, mm; choice."""
@@ -29,7 +33,7 @@ def swatch_svg(tone: Tone, width: float = SWATCH[0]) -> str:
     >>> swatch_svg("none")[-34:]
     'stroke-dasharray="1.3 0.8"/></svg>'
     """
-    return drawing(width, SWATCH[1], tone, [swatch((0, 0), tone, width)])
+    return drawing(width, SWATCH[1], say(f"tone.{tone}"), [swatch((0, 0), tone, width)])
 
 
 def swatch(corner: Point, tone: Tone, width: float = SWATCH[0]) -> str:
@@ -51,4 +55,4 @@ def line_sign_svg(followed: str) -> str:
         line(ARM, end, FOLLOWED if part in followed else OTHER, stroke_linecap="round")
         for part, end in LINE_ENDS.items()
     ]
-    return drawing(*SIGN, f"line of pull: {followed}", strokes)
+    return drawing(*SIGN, say("picture.line_of_pull", line=followed), strokes)

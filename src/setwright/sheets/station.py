@@ -2,22 +2,18 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from typing import Final
 
 from setwright.library.table import Library
 from setwright.model.plan import Group, Item, Session, Week
-from setwright.reading.dose import Amount
 from setwright.rules.means import Means, means
-from setwright.sheets import card_words, words
+from setwright.sheets import words
 from setwright.sheets.blocks import Copy, Writer, numbered
 from setwright.sheets.figures import is_drawn
 from setwright.sheets.headings import pace
 from setwright.sheets.home import at_home
 from setwright.sheets.movement_words import Entry, kit, watch
+from setwright.sheets.phrases import say
 from setwright.sheets.sessions import room_title
-
-MOST_CHOICES: Final = 2
-"""Easier or harder movements on a card (choice: what is taken in at a glance)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +58,9 @@ def _of_session(session: Session, writer: Writer, there: Means, mark: str) -> It
                 number=number,
                 name=writer.name(item),
                 timing=words.typeset(_timing(item, entry)),
-                where=words.joined((room_title(session, writer.week), card_words.on_the_sheet(label))),
+                where=words.joined(
+                    (room_title(session, writer.week), say("station.on_the_sheet", label=label))
+                ),
                 picture=item.key if item.key and is_drawn(writer.library.movement(item.key)) else None,
                 lines=tuple(_lines(item, Copy(session, None, writer), there)),
                 stop=" ".join(_stops(item, entry)),
@@ -72,14 +70,15 @@ def _of_session(session: Session, writer: Writer, there: Means, mark: str) -> It
 
 def _stops(*told: Item | Group) -> Iterator[str]:
     """When to stop, as the lines say it."""
-    return (words.sentence(card_words.stop_when(one.stop)) for one in told if one.stop)
+    return (words.sentence(say("station.stop_when", what=one.stop)) for one in told if one.stop)
 
 
 def _timing(item: Item, group: Group) -> str:
     """How long, how many, and how often: "40 s on, 20 s to change, 3 rounds"."""
     between = group.between_moves
-    change = card_words.change(between.low) if between and between.kind == "seconds" and between.low else None
-    on = card_words.on(group.each_s) if group.each_s is not None else None
+    seconds = between.low if between and between.kind == "seconds" else None
+    change = say("station.change", time=words.clock(seconds)) if seconds else None
+    on = say("station.on", time=words.clock(group.each_s)) if group.each_s is not None else None
     return ", ".join(filter(None, (on, _once(item), change, pace(group))))
 
 
@@ -91,12 +90,10 @@ def _once(item: Item) -> str | None:
     amount = first.works[0].amount
     if amount.unit == "s" and amount.span.high is None:
         return None
-    each = f" each {first.sides.word}" if first.sides and first.sides.kind == "each" else ""
-    return f"{words.amount(amount)}{_unit(amount)}{each}"
-
-
-def _unit(amount: Amount) -> str:
-    return "" if amount.unit in ("s", "m") or amount.span.high is None else f" {amount.unit}"
+    told = words.amount_in_full(amount)
+    if first.sides and first.sides.kind == "each":
+        return say("station.each_side", amount=told, side=first.sides.word)
+    return told
 
 
 def _lines(item: Item, copy: Copy, there: Means) -> Iterator[tuple[str, str]]:
@@ -105,17 +102,20 @@ def _lines(item: Item, copy: Copy, there: Means) -> Iterator[tuple[str, str]]:
     worked = copy.loads(item, None)
     load = (worked.work() if worked else None) or copy.writer.blank(item)
     told = (
-        (card_words.DO, words.sentence(item.note) if item.note else ""),
-        (card_words.LOAD, f"{load.large} {load.small}".strip()),
-        (card_words.WATCH, watch(movement)),
-        (card_words.EASIER, _choices(movement.get("easier", ()), there)),
-        (card_words.HARDER, _choices(movement.get("harder", ()), there)),
-        (card_words.KIT, kit(item, movement)),
+        (say("station.do"), words.sentence(item.note) if item.note else ""),
+        (say("station.load"), f"{load.large} {load.small}".strip()),
+        (say("station.watch"), watch(movement)),
+        (say("station.easier"), _choices(movement.get("easier", ()), there)),
+        (say("station.harder"), _choices(movement.get("harder", ()), there)),
+        (say("station.kit"), kit(item, movement)),
     )
     return (line for line in told if line[1])
 
 
 def _choices(keys: tuple[str, ...], there: Means) -> str:
-    """The names of those movements that this gym can do."""
+    """The names of the first two of those movements that this gym can do."""
     names = {movement["key"]: str(movement["name"]) for movement in there.in_the_gym}
-    return " or ".join([names[key] for key in keys if key in names][:MOST_CHOICES])
+    there_are = [names[key] for key in keys if key in names]
+    if len(there_are) > 1:
+        return say("list.or", first=there_are[0], second=there_are[1])
+    return "".join(there_are)

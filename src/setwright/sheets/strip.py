@@ -11,6 +11,7 @@ from numpy.typing import NDArray
 from setwright.engine.geometry import PARTS
 from setwright.engine.picture import MovementPicture
 from setwright.sheets.fan import Tone
+from setwright.sheets.phrases import say
 from setwright.sheets.projection import Size
 from setwright.sheets.svg import Box, hatch, line, rectangle, text
 
@@ -72,8 +73,8 @@ def strip(size: Size, picture: MovementPicture) -> str:
     form = STRIPS[size]
     base = form.text * 0.85
     words = [
-        text((form.left, base), "shortest", form.text),
-        text((form.right, base), "longest", form.text, text_anchor="end"),
+        text((form.left, base), say("picture.shortest"), form.text),
+        text((form.right, base), say("picture.longest"), form.text, text_anchor="end"),
     ]
     first = form.height - 2.5 * form.row
     rows = [
@@ -106,7 +107,7 @@ def _row(form: Strip, middle: float, part: str, length: NDArray[np.float64], ton
     half = BAR * form.row / 2
     ticks = [line((form.at(share), middle - half), (form.at(share), middle + half), TICK) for share in TICKS]
     base = line((form.left, middle), (form.right, middle), TICK, stroke_dasharray=DOTS)
-    name = text((0, middle + form.text / 3), part, form.text)
+    name = text((0, middle + form.text / 3), say(f"picture.{part}"), form.text)
     return "".join([name, base, *ticks, _bar(form, middle, length.clip(0, 100), tone)])
 
 

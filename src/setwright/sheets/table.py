@@ -6,14 +6,9 @@ from collections.abc import Iterator, Sequence
 from typing import Final
 
 from setwright.checked import Checked
+from setwright.sheets.phrases import series
 from setwright.sheets.style import stationery_of
 from setwright.sheets.view import Block, Line, SessionSheet
-
-HEADS: Final = (
-    "day", "session", "athlete", "number", "movement", "sets", "dose", "load", "done with", "remarks",
-    "next time",
-)  # fmt: skip
-"""``sets``: how many boxes the sheet has; ``done with``: the group that the line is part of, in words."""
 
 MARK: Final = "\ufeff"
 """A byte-order mark: by it spreadsheet programs know UTF-8."""
@@ -26,12 +21,13 @@ def plan_csv(checked: Checked, sheets: Sequence[SessionSheet]) -> str:
     """Session sheets of a plan as CSV (RFC 4180, with a byte-order mark); the heads alone without any.
 
     Where decimals have a comma, semicolons part the cells, as spreadsheets there expect. A cell that a
-    spreadsheet would take for a formula starts with an apostrophe instead.
+    spreadsheet would take for a formula starts with an apostrophe instead. "sets" counts the boxes of the
+    sheet; "done with" is the group that a line is part of.
     """
     text = io.StringIO()
     comma = stationery_of(checked).decimals == "comma"
     writer = csv.writer(text, delimiter=";" if comma else ",", lineterminator="\r\n")
-    writer.writerow(HEADS)
+    writer.writerow(series("table.heads"))
     for sheet in sheets:
         writer.writerows(map(harmless, row) for row in _rows(sheet))
     return MARK + text.getvalue()

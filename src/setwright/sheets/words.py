@@ -1,58 +1,28 @@
-"""Every fixed word of the sheets, and how numbers, times and dates are written on paper."""
+"""How numbers, times, dates and lines of facts are written on paper."""
 
 import datetime as dt
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from itertools import takewhile
 from string import ascii_lowercase
 from typing import Final
 
-from setwright.model.plan import DAYS, Week
+from setwright.model.plan import Week
 from setwright.reading.dose import Amount, Rest, Span, Tempo
+from setwright.sheets.phrases import say, series
 from setwright.sheets.style import IN_FORCE
 
-COLUMNS: Final = ("number", "do", "load", "write reps done, one box a set", "changed to")
 MARK: Final = "\ufdd0"
 """Stands in footers where the version belongs, which is known only when every sheet is (no character)."""
-
-CHANGED_BOX: Final = "box for what it was changed to"
-NAME: Final = "Name"
-PAGE: Final = ("page ", " of ")
-FOR_THE_COACH: Final = "For the coach: not for the wall"
-IN_HALF_A_MINUTE: Final = "in half a minute"
-NEXT_TIME: Final = "Next time:"
-SHORT_OF_TIME: Final = "Short of time?"
-INTERRUPTED: Final = "Interrupted?"
-SAFETY: Final = ("Stop and tell the coach", "if something hurts, feels unstable or numb.")
-SESSION: Final = "Session"
-KEY: Final = "Key"
-ROUNDS_DONE: Final = "rounds done"
-NOTE: Final = "Note"
-AT: Final = "at"
-NO_LOAD: Final = "no load"
-EMPTY_BAR: Final = "empty bar"
-ONE_A_HAND: Final = "one a hand"
-COOL_DOWN: Final = "Cool-down:"
-MATRIX: Final = (
-    "chest part", "sets", "moves that follow its line", "loaded long", "loaded short",
-    "loaded across the midline", "heaviest lift",
-)  # fmt: skip
-MATRIX_KEY: Final = (("much", "much, yes"), ("some", "some, partly"), ("none", "none, no"))
-GAP: Final = "gap"
-COVERS: Final = "What the week covers"
-NOT_TRAINED: Final = "Chest: not trained this week."
-MODEL_NOTE: Final = "Mechanical figures from one cadaver-sized model; not muscle activity, not growth."
-
-MONTHS: Final = (
-    "January", "February", "March", "April", "May", "June",
-    "July", "August", "September", "October", "November", "December",
-)  # fmt: skip
 
 FOOTER_NAME: Final = 28
 """Characters of a name in the footer (choice: three of them and the mark fit in one line)."""
 
 DAY_LETTERS: Final = 3
 """Letters of a day in the footer (choice)."""
+
+SHORT_MONTH: Final = 3
+"""Letters of a month in a date that is as short as it can be (choice)."""
 
 MINUTE: Final = 60
 CLOCK_FROM_S: Final = 60
@@ -121,17 +91,17 @@ def clock(seconds: float) -> str:
 
 def long_date(day: dt.date) -> str:
     """A date in words, whatever the machine's language: "Monday 15 November 2027"."""
-    return f"{DAYS[day.weekday()]} {short_date(day)}"
+    return say("date.long", day=series("days")[day.weekday()], date=short_date(day))
 
 
 def short_date(day: dt.date) -> str:
     """A date in words without the day of the week: "15 November 2027"."""
-    return _date(day, MONTHS[day.month - 1])
+    return _date(day, series("months")[day.month - 1])
 
 
 def brief_date(day: dt.date) -> str:
     """A date as short as it can be without doubt: "15 Nov 2027"."""
-    return _date(day, MONTHS[day.month - 1][:3])
+    return _date(day, series("months")[day.month - 1][:SHORT_MONTH])
 
 
 def _date(day: dt.date, month: str) -> str:
@@ -140,15 +110,15 @@ def _date(day: dt.date, month: str) -> str:
         case "numbers":
             return day.isoformat()
         case "month first":
-            return f"{month} {day.day}, {day.year}"
+            return say("date.month_first", day=day.day, month=month, year=day.year)
         case _:
-            return f"{day.day} {month} {day.year}"
+            return say("date.day_first", day=day.day, month=month, year=day.year)
 
 
 def span(value: Span) -> str:
     """A number, a range or an open number: "6", "8–10", "5+", "max"."""
     if value.high is None:
-        return f"{number(value.low)}+" if value.low else "max"
+        return f"{number(value.low)}+" if value.low else say("line.max")
     if value.low == value.high:
         return number(value.low)
     return f"{number(value.low)}–{number(value.high)}"
@@ -157,11 +127,17 @@ def span(value: Span) -> str:
 def amount(value: Amount) -> str:
     """What one set holds, short enough for the corner of a box: "8–10", "30 s", "40 m", "max − 2"."""
     if value.less_than_tested is not None:
-        return f"max − {value.less_than_tested}"
+        return say("line.below_max", count=value.less_than_tested)
     if value.unit == "s" and value.span.high == value.span.low >= SET_CLOCK_FROM_S:
         return clock(value.span.low)
-    unit = f" {value.unit}" if value.unit in ("s", "m") and span(value.span) != "max" else ""
+    unit = f" {value.unit}" if value.unit in ("s", "m") and span(value.span) != say("line.max") else ""
     return f"{span(value.span)}{unit}"
+
+
+def amount_in_full(value: Amount) -> str:
+    """The same where no box says what it counts: "8–10 reps", "30 s", "max"."""
+    bare = value.unit in ("s", "m") or value.span.high is None
+    return amount(value) if bare else f"{amount(value)} {value.unit}"
 
 
 def rest(value: Rest) -> str:
@@ -170,40 +146,48 @@ def rest(value: Rest) -> str:
     if value.kind == "seconds":
         return clock(low) if low == high else f"{clock(low)}–{clock(high)}"
     if value.kind == "metres":
-        return f"for {number(low)} m"
+        return say("rest.metres", count=number(low))
     if value.kind == "times_work":
-        return {1: "equal to the work", 0.5: "half the work"}.get(low, f"{number(low)} times the work")
-    return {"as_needed": "as needed", "partner": "while your partner works", "none": "none"}[value.kind]
+        share = {1: say("rest.as_the_work"), 0.5: say("rest.half_the_work")}
+        return share.get(low) or say("rest.times_the_work", count=number(low))
+    return say(f"rest.{value.kind}")
 
 
 def tempo(value: Tempo) -> str:
     """Seconds down, at the bottom, up, at the top: "3-1-1-0"; phases that were not written are left out."""
     phases = (value.lower_s, value.bottom_s, value.lift_s, value.top_s)
     if None not in phases:
-        return "tempo " + "-".join(p if p == "X" else number(float(p or 0)) for p in phases)
+        return say("tempo.told", phases="-".join(p if p == "X" else number(float(p or 0)) for p in phases))
     phrases = [
-        f"fast {where}" if p == "X" else f"{number(float(p))} s {where}"
-        for p, where in zip(phases, ("down", "at the bottom", "up", "at the top"), strict=True)
-        if p is not None
+        _phase(p, where) for p, where in zip(phases, series("tempo.phases"), strict=True) if p is not None
     ]
     if value.held_s is not None:
-        phrases.append(f"{number(value.held_s)} s {value.held_at}")
+        phrases.append(_phase(value.held_s, value.held_at or ""))
     return ", ".join(phrases)
+
+
+def _phase(seconds: float | str, where: str) -> str:
+    if seconds == "X":
+        return say("tempo.fast", where=where)
+    return say("tempo.seconds", count=number(float(seconds)), where=where)
 
 
 def boxes(count: int) -> str:
     """What a row of boxes is, for who can't see them."""
-    return "1 box to write in" if count == 1 else f"{count} boxes to write in"
+    return say("session.one_box") if count == 1 else say("session.boxes", count=count)
 
 
 def days_to_match(days: int) -> str:
     """How far the next match is."""
-    return {0: "match day", 1: "1 day to the match"}.get(days, f"{days} days to the match")
+    near = {0: say("session.match_day"), 1: say("session.one_day_to_match")}
+    return near.get(days) or say("session.days_to_match", count=days)
 
 
 def warm_up_lead(length_min: float | None) -> str:
     """The bold start of the warm-up row."""
-    return f"Warm-up, {number(length_min)} minutes" if length_min is not None else "Warm-up"
+    if length_min is None:
+        return say("session.warm_up")
+    return say("session.warm_up_minutes", count=number(length_min))
 
 
 def sentence(text: str) -> str:
@@ -228,7 +212,7 @@ def footer(week: Week, mark: str, day: str | None = None) -> str:
     The coach's own footer is a second line.
     """
     squad = week.squad.name if week.squad else None
-    number = f"week {week.number}" if week.of > 1 else None
+    number = say("page.week", number=week.number) if week.of > 1 else None
     first = joined((squad and short(squad), short(week.name), number, day and day[:DAY_LETTERS], mark))
     own = week.squad.paper.footer if week.squad else None
     return f"{first}\n{own}" if own else first
@@ -236,12 +220,25 @@ def footer(week: Week, mark: str, day: str | None = None) -> str:
 
 def status(participation: str) -> str:
     """How far somebody takes part; never why."""
-    return f"status: {participation}"
+    return say("session.status", status=participation)
 
 
 def mark(version: str, day: dt.date | None) -> str:
     """The end of a footer: which version this is, and the day it was first printed."""
-    return f"version {version}" + (f" of {brief_date(day)}" if day else "")
+    if day is None:
+        return say("page.version", mark=version)
+    return say("page.version_of", mark=version, date=brief_date(day))
+
+
+def safety() -> tuple[str, str]:
+    """The line that stands on every sheet others read: its bold start and its end."""
+    return say("page.safety"), say("page.safety_when")
+
+
+def listed(names: Sequence[str]) -> str:
+    """Names with "and" before the last."""
+    *first, last = names
+    return say("list.and", first=", ".join(first), last=last) if first else last
 
 
 def letter(place: int) -> str:

@@ -15,8 +15,8 @@ from setwright.model.room import kilograms
 from setwright.reading.dose import Load
 from setwright.reading.measures import Unit
 from setwright.sheets.loads import BOTH, in_a_cell, load_words
+from setwright.sheets.phrases import say
 from setwright.sheets.view import LoadWords
-from setwright.sheets.words import EMPTY_BAR, ONE_A_HAND
 
 OWN: Final = ("percent", "rm", "last")
 """Kinds of load that a sheet prints as they are written only where they can't be worked out."""
@@ -75,27 +75,31 @@ class Worked:
     def _put_on(self, carried: Carried, put: Put, load: Load | None) -> LoadWords:
         """What is put on, and below it the plates of a side, or where the weight comes from."""
         unit = put.uses[0].piece.unit if put.uses else carried.asked.unit
-        total = f"{'up to ' if load and load.rising else ''}{mass_words(put.kg, unit)}"
+        mass = mass_words(put.kg, unit)
+        total = say("load.up_to", load=mass) if load and load.rising else mass
         by = carried.loadable.by
         match by.kind:
             case "bar":
                 return LoadWords(total, self._plates(put))
             case "weight":
-                return LoadWords(f"{by.hands} × {total}", ONE_A_HAND) if by.hands > 1 else LoadWords(total)
+                if by.hands == 1:
+                    return LoadWords(total)
+                return LoadWords(f"{by.hands} × {total}", say("load.one_a_hand"))
             case "belt":
-                return LoadWords(f"body + {total.removesuffix(f' {unit}')}", _added(put, unit))
+                hung = total.removesuffix(f" {unit}")
+                return LoadWords(say("load.body", load=f"+ {hung}"), _added(put, unit))
             case "sleeve":
                 return LoadWords(total, put.words)
             case _:
                 large, _, small = put.words.partition(" to " if by.kind == "band" else ", ")
-                return LoadWords(large, f"to {small}" if by.kind == "band" else small)
+                return LoadWords(large, say("load.for_plates", load=small) if by.kind == "band" else small)
 
     def _plates(self, put: Put) -> str:
         """The plates of a side; with the bar where the gym has straight bars of several weights."""
         bars = {(bar.low, bar.unit) for bar in self._week.gym.straight_bars} if self._week.gym else set()
         bar, _, plates = put.words.partition(", ")
         if not plates:
-            return EMPTY_BAR if len(bars) == 1 else bar.removeprefix("the ")
+            return say("load.empty_bar") if len(bars) == 1 else bar.removeprefix("the ")
         return plates if len(bars) == 1 else put.words
 
 
@@ -107,7 +111,9 @@ def _range_of_the_coach(load: Load | None) -> bool:
 def _added(put: Put, unit: Unit) -> str:
     """What is hung on the body: "kg added", with its plates where there are several."""
     plates = put.words.removesuffix(f" {ON_THE_BODY}").removesuffix(f" {unit}")
-    return f"{unit} added: {plates}" if "+" in plates else f"{unit} added"
+    if "+" in plates:
+        return say("load.added_plates", unit=unit, plates=plates)
+    return say("load.added", unit=unit)
 
 
 def _bare(asked: Kilograms) -> Load:
