@@ -48,7 +48,7 @@ def review(
         bool, typer.Option("--pdf", help="Also a PDF of the page (needs setwright[pdf]).")
     ] = False,
 ) -> None:
-    """Look back: who came, what was done of what was planned, what it added up to, and how loads went.
+    """Look back at who came, what was done, and how loads went. Beside what was planned, and added up.
 
     Names and what was not done are printed: the page is for the coach. ``--report crew`` alone is for others.
     """
