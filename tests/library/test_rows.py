@@ -106,6 +106,7 @@ NEVER_PRINTED = {
     "scott",
     "ez",
     "spin",
+    "battle",
     "battling",
     "ski erg",
     "bike erg",
