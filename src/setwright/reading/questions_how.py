@@ -23,6 +23,9 @@ LOAD_FIRST = question(
     "{typed}: the line starts with a load; a plan says sets first",
     'Write "{write}"',
 )
+BODY_FIRST = LOAD_FIRST.variant(
+    "{typed}: the line starts with a load; a plan says sets first", 'Write "{dose} at {load}"'
+)
 RAMP_THEN_WORK = LOAD_FIRST.variant(
     "{typed}: warm-up sets and then the work?",
     'Write the work in the line, "{work}", and underneath `warm-up: {ramp}`',
@@ -43,7 +46,8 @@ TIME_AFTER_AT = TIME_WORD.variant(
 )
 TIME_OR_PAIR = TIME_WORD.variant(
     "{typed}: seconds, or a pair of dumbbells of {number}?",
-    'Write "at 2 x {number} kg" for the pair, "rest {number} s" for rest, "{sets} x {number} s" for a set',
+    'Write "at 2 x {number} {unit}" for the pair, "rest {number} s" for rest,'
+    ' "{sets} x {number} s" for a set',
 )
 NUMBER_ALONE = TIME_WORD.variant(
     "{typed}: what is this number?",
