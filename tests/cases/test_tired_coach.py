@@ -38,6 +38,9 @@ def asked(line: str, unit: str = "kg") -> list[str]:
         ("push-up: 3 x 30 sec on 30 sec off", 'Write "3 x 30 s, rest 30 s"'),
         ("dip: BW+10 3x8", 'Write "3x8 at BW+10"'),
         ("deadlift: 3 x 5 ramping to 140 kg", 'Nearest: "3 x 5 rising to 140 kg". Remarks go under `note:`'),
+        ("rowing ergometer: 500m x 4, rest 2'", 'Write "4 x 500m, rest 2\'"'),
+        ("one-arm dumbbell row: 3 x 10 e/s", 'Write "3 x 10 each side" or "3 x 10 in all"'),
+        ("bench press: 3 x 5 at .75", 'Write "3 x 5 at 75%"'),
         ("bench press: 3x8, 2 in the tank", 'Write "3x8, 2 RIR"'),
         (
             "bench press: 4x6, felt heavy last time, rest 2:00",
@@ -49,6 +52,12 @@ def test_a_line_is_asked_once_and_the_line_to_type_is_the_whole_line(line: str, 
     assert asked(line) == [change]
     for mended in change.split('"')[1::2]:
         assert asked(f"{line.split(':', maxsplit=1)[0]}: {mended}") == []
+
+
+def test_a_dash_for_the_colon_is_no_part_of_the_name() -> None:
+    assert asked("Bench Press – 4 × 6 @ 75 %") == [
+        "put a colon after the movement: `- Bench Press: 4 × 6 @ 75 %`"
+    ]
 
 
 def test_words_that_are_no_remark_are_left_as_a_question() -> None:
@@ -86,7 +95,7 @@ def test_a_comma_between_two_whole_numbers_of_seconds_is_no_decimal() -> None:
 )
 def test_a_point_between_thousands_is_asked_and_never_a_thousandth(dose: str, change: str) -> None:
     assert asked(f"push-up: {dose}") == [change]
-    assert asked("push-up: 3 x 0.125 km") == []
+    assert asked("push-up: 3 x 0.125 km") == asked("bench press: 3 x 8 at 68.875 lb") == []
 
 
 @pytest.mark.parametrize("unit", ["kg", "lb"])

@@ -26,6 +26,8 @@ _JOINTS = (",", "then")
 _BRACKETS = "()[]{}<>"
 _NO_REMARK = frozenset(":#\"'`&*!|>%@{}[]")
 """Signs that would need quotes in a remark."""
+_REMARK = re.compile(r"[^\W\d_]{2}")
+"""How a remark begins: what begins with a sign or "x 4" may belong to the dose."""
 
 
 class Tongue(NamedTuple):
@@ -181,7 +183,7 @@ class Asked:
         end = next(ends, len(text))
         line = f"{text[: token.start].rstrip(' ,')}{text[end:]}"
         words = text[token.start : end]
-        plain = _NO_REMARK.isdisjoint(words) and any(map(str.isalpha, words)) and line.strip()
+        plain = _NO_REMARK.isdisjoint(words) and _REMARK.match(words) and line.strip()
         return (end, line) if plain and reads(line) else None
 
     def _last_token(self) -> Token:

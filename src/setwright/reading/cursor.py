@@ -134,9 +134,9 @@ class Cursor:
         return float(first.text)
 
     def _thousands(self, token: Token) -> None:
-        """Raises: Unclear when a point may stand between thousands ("1.000 m")."""
+        """Raises: Unclear when a point may stand between thousands: "1.000 m", no share such as 68.875."""
         whole, _, part = token.text.partition(".")
-        if len(part) == THOUSAND_DIGITS and whole.strip("0"):
+        if len(part) == THOUSAND_DIGITS and part.endswith("0") and whole.strip("0"):
             raise self.ask(
                 amount_questions.THOUSANDS, token, token, joined=whole + part, value=f"{float(token.text):g}"
             )

@@ -70,6 +70,8 @@ BRACKETED = (
 
 GUESSES = (
     _guess(r"^(?P<once>\d+(?:\s+\d+){2,})\s*$", signs.BLANK_LIST, lists.waves),
+    _guess(r"(?P<number>\d+)\s*(?P<letters>(?:e|p)\s*/\s*(?:s|side|a|arm|l|leg))\b", signs.BOTH_SIDES),
+    _guess(r"(?<![\d.])\.(?P<number>\d\d)\b(?!\s*(?:kg|lb|km|m)\b)", how.POINT),
     _guess(r"(?P<work>\d+)\s*s\w*\s+on\W+(?P<off>\d+)\s*s\w*\s+(?:off|rest)\b", amounts.ON_OFF),
     _guess(
         r"^(?P<load>(?:bw|bodyweight)\s*(?:[+-]\s*\d+(?:\.\d+)?\s*(?:kg|lb)?)?)[\s,]+(?P<dose>\d+\s*x\s*\d+.*)$",
@@ -206,7 +208,11 @@ GUESSES = (
         how.PLUS_BASE,
         fills.base,
     ),
-    _guess(r"\b(?P<amount>to failure|failure|max|amrap)\s*x\s*(?P<sets>\d+)", amounts.SETS_LAST),
+    _guess(
+        r"\b(?P<amount>to failure|failure|max|amrap|\d+\s*(?:k?m|s|secs?|min|steps|cal|reps))\s*"
+        r"x\s*(?P<sets>\d+)",
+        amounts.SETS_LAST,
+    ),
     _guess(r"\bm\s*\+\s*(?P<number>\d+)", signs.MAX_PLUS),
     _guess(
         r"\d+\s*x\s*\d+\s+(?P<here>\+(?P<number>\d+(?:\.\d+)?)\s*(?P<unit>kg|lb)?)(?!\s*[+x]|\w)",

@@ -53,6 +53,7 @@ NUMBER_ALONE = TIME_WORD.variant(
     "{typed}: what is this number?",
     'Write "rest {typed} s", "at {typed} kg", "at {typed}%" or "{typed} reps"',
 )
+POINT = NUMBER_ALONE.variant("{typed}: {number} %?", 'Write "{number}%"')
 CLOCK_ALONE = TIME_WORD.variant(
     "{typed}: rest, how long a set lasts, or work and rest?",
     'Write "rest {typed}" or "3 x {typed}"; seconds of work and of rest are "6 x 40 s, rest 20 s"',

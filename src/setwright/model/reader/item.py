@@ -57,7 +57,7 @@ KEYS: Final[Table] = {
     "private note": Key("private_note", fields.text),
 }
 
-_NAME_AND_DOSE = re.compile(r"(?P<name>[^\d]*?[^\W\d][^\d]*?)[\s,:]+(?P<dose>\d.*)$")
+_NAME_AND_DOSE = re.compile(r"(?P<name>[^\d]*?[^\W\d][^\d]*?)(?:\s+[-–—])?[\s,:]+(?P<dose>\d.*)$")
 
 
 class _How(NamedTuple):
