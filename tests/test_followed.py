@@ -35,6 +35,17 @@ def test_of_a_block_its_last_week_is_followed() -> None:
     assert one.before.coverage.muscles["back"].low == 6
 
 
+def test_of_a_block_the_week_that_is_named_is_followed() -> None:
+    lines = BEFORE.replace("4 x 8 at 2 RIR", "[4 x 8 at 2 RIR, 6 x 8 at 2 RIR]")
+    block = lines.replace("sessions:", "weeks: 2\nsessions:")
+    one = check_plan("week-3.yaml", follows("block.yaml, week 1"), {"block.yaml": block}.get)
+    assert one.before is not None
+    assert one.before.coverage.muscles["back"].low == 4
+    assert check("block.yaml, week 3", {"block.yaml": block}) == [
+        ("error", "follows: block.yaml has 2 weeks, so no week 3", 5)
+    ]
+
+
 def test_what_it_names_is_looked_up_beside_it() -> None:
     before = BEFORE.replace("sessions:", "squad: squad.yaml\nsessions:")
     files = {"last/week-2.yaml": before, "last/squad.yaml": SQUAD}

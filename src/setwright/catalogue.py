@@ -1,8 +1,8 @@
 """What is compiled from the files that people edit: ``python -m setwright.catalogue --write`` or ``--check``.
 
 ``data/library.json`` comes from ``data/movements.yaml`` and the engine, ``docs/movements`` and the pictures
-of ``docs/engine.md`` from that library, ``docs/rules`` from the rules, ``docs/sources.md`` from
-``data/sources.json``.
+of ``docs/engine.md`` from that library, ``docs/rules`` from the rules, ``docs/sources.md`` and
+``docs/cautions.md`` from the data files of these names.
 A further product is one more entry of ``products``.
 """
 
@@ -20,7 +20,7 @@ from setwright.library.rows import Row, load_rows
 from setwright.library.table import LIBRARY_FILE, library
 from setwright.report.movement_docs import movement_pages
 from setwright.report.rule_docs import pages
-from setwright.report.source_docs import sources_page
+from setwright.report.source_docs import cautions_page, sources_page
 from setwright.sheets.figures import is_drawn, movement_picture_svg, small_picture_svg
 
 FORMAT: Final = "setwright-library/1"
@@ -107,6 +107,7 @@ def products() -> Iterator[tuple[Path, str]]:
     yield LIBRARY_FILE, library_text()
     library.cache_clear()
     yield DOCS / "sources.md", sources_page()
+    yield DOCS / "cautions.md", cautions_page()
     yield from ((RULE_PAGES / name, page) for name, page in pages().items())
     yield from ((MOVEMENT_PAGES / name, page) for name, page in movement_pages(library()).items())
     drawn = (key for key in library().keys() if is_drawn(library().movement(key)))  # noqa: SIM118  # no mapping

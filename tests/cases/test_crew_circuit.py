@@ -81,7 +81,21 @@ FAILURE = ("failure-while-on-call", "- push-up: 2 x to failure, rest equal to th
 
 def test_this_is_said_of_one_session_and_nothing_else() -> None:
     """How hard a set on the clock is nobody knows: it is no gap of the chest, and no complaint about it."""
-    assert told(circuit()) == [("too-few-stations", "- dumbbell floor press: at 2 x 20 kg"), FAILURE]
+    assert told(circuit()) == [
+        ("push-without-pull", "work:"),
+        ("too-few-stations", "- dumbbell floor press: at 2 x 20 kg"),
+        FAILURE,
+    ]
+
+
+def test_three_stations_and_a_finisher_push_and_one_pulls() -> None:
+    """By hand: three stations of four rounds and two sets at the end, against four rounds of the row."""
+    (found,) = (f for f in circuit().findings if f.rule == "push-without-pull")
+    assert found.level is Level.advice
+    assert found.message == "14 sets of pushes and only 4 of pulls in the session"
+    bars = circuit(PLAN.replace("box: 1", "box: 1\n    pull-up bar: 5"))
+    (found,) = (f for f in bars.findings if f.rule == "push-without-pull")
+    assert found.change.startswith("add pull-up: ")
 
 
 def test_a_finisher_to_failure_on_duty_is_for_somebody_to_sign_off() -> None:
@@ -124,14 +138,15 @@ def test_three_such_days_a_week_have_rows_only_and_a_pull_from_overhead_is_propo
     assert told(one) == [
         ("line-never-followed", "work:"),
         ("line-never-followed", "work:"),
-        ("no-pull-from-overhead", "work:"),
+        ("push-without-pull", "work:"),
         ("no-heavy-lift-for-part", "- dumbbell floor press: at 2 x 20 kg"),
         ("no-work-at-short-length", "- dumbbell floor press: at 2 x 20 kg"),
         FAILURE,
     ]
     assert {f.level for f in one.findings} == {Level.advice}
-    (pull,) = (f for f in one.findings if f.rule == "no-pull-from-overhead")
+    (pull,) = (f for f in one.findings if f.rule == "push-without-pull")
     assert pull.change.startswith("add pull-up: ")
+    assert pull.also == ("0 to 12 hard pulls in the week and none from overhead",)
 
 
 def test_a_circuit_for_fitness_without_the_finisher_has_no_advice_about_the_chest() -> None:
@@ -139,7 +154,7 @@ def test_a_circuit_for_fitness_without_the_finisher_has_no_advice_about_the_ches
     bare = re.sub(
         r" *- push-up: 2 x to failure.*\n *priority: 3\n", "", days("Monday", "Wednesday", "Friday")
     )
-    assert told(circuit(bare)) == [("no-pull-from-overhead", "work:")]
+    assert told(circuit(bare)) == [("push-without-pull", "work:")]
 
 
 def test_a_minute_and_half_a_minute_of_holding_are_both_seconds() -> None:

@@ -160,7 +160,7 @@ def test_the_upper_chest_is_not_complained_of_while_the_incline_press_is_in() ->
 
 def test_thirty_minutes_name_the_line_to_leave_out() -> None:
     monday = next(f for f in block().findings if f.rule == "session-over-time")
-    assert re.fullmatch(r"leave out (dip|barbell curl) \(\d+ min\), pair lines .*", monday.change)
+    assert re.fullmatch(r"week 1: leave out (dip|barbell curl) \(\d+ min\), pair lines .*", monday.change)
     assert [seen.text.rpartition(" ")[0].rpartition(" ")[0] for seen in monday.seen] == [
         "flat barbell bench press",
         "barbell back squat",

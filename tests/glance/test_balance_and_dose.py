@@ -64,6 +64,8 @@ def test_more_on_one_side_than_on_the_other() -> None:
 def test_a_week_without_chest_and_one_that_is_not_judged_yet() -> None:
     legs = of(week("Monday\nback squat: 4 x 8 at 2 RIR\nbench pull: 4 x 8 at 2 RIR"), "balance")
     assert legs == ("Hard sets: pull 4, push 0. The chest is not trained this week.", "No gap and no advice.")
+    little = of(week("Monday\nback squat: 4 x 8 at 2 RIR\ndip: 3 x 8 at 2 RIR"), "balance")
+    assert little[0].endswith("The chest has 3, too few to say what is left out.")
     waiting = of(week(f"Monday\n{PRESS}\nbench pull: 3 x"), "balance")
     assert waiting[-1] == "What the week leaves out is not judged until its errors are mended."
 

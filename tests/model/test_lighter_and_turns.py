@@ -154,6 +154,26 @@ def test_the_week_itself_says_that_it_is_lighter() -> None:
     assert second_.lighter.half_the_sets
 
 
+def test_every_so_many_weeks_is_lighter_where_no_week_is_named() -> None:
+    often = "lighter weeks:\n  every 2 weeks: half the sets\n  week 4: 80% of the load\n"
+    weeks = weeks_of(block(6, "- push-up: 3 x 8", often))
+    assert [week.lighter and week.lighter.text for week in weeks] == [
+        None, "half the sets", None, "80 % of the load", None, "half the sets",
+    ]  # fmt: skip
+    assert {often: how.text for often, how in weeks[0].lighter_every.items()} == {2: "half the sets"}
+
+
+def test_in_a_plan_of_one_week_every_so_many_weeks_waits() -> None:
+    (week,) = weeks_of(block(1, "- push-up: 3 x 8", "lighter weeks:\n  every 4 weeks: half the sets\n"))
+    assert (week.lighter, list(week.lighter_every)) == (None, [4])
+
+
+def test_every_so_many_weeks_may_be_unclear_too() -> None:
+    ((rule, line, _),) = messages(block(3, "- push-up: 3 x 8", "lighter weeks:\n  every 2 weeks: half\n"))
+    assert rule == "lighter-week-unclear"
+    assert line == 6
+
+
 @pytest.mark.parametrize(
     ("how", "rule"),
     [

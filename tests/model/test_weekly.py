@@ -80,3 +80,23 @@ def test_what_is_asked_about_last_week(line: str, rule: str) -> None:
 
 def test_a_name_of_last_week_says_where_it_stands() -> None:
     assert asked("last week:\n  nosuchlift: 3 sets").where == "last week"
+
+
+def test_the_block_of_a_plan_of_one_week() -> None:
+    result = read(whole_plan("block: autumn.yaml, week 3"))
+    assert result.findings == ()
+    assert result.week is not None
+    assert result.week.block is not None
+    assert (result.week.block.file, result.week.block.week) == ("autumn.yaml", 3)
+
+
+@pytest.mark.parametrize(
+    ("typed", "rule", "change"),
+    [
+        ("autumn.yaml", "no-such-week", "write the block's file and the week, `block: autumn.yaml, week 1`"),
+        ("[autumn.yaml]", "value-in-wrong-form", "write one value behind the colon"),
+    ],
+)
+def test_a_block_without_its_week_is_asked(typed: str, rule: str, change: str) -> None:
+    finding = asked(f"block: {typed}")
+    assert (finding.rule, finding.change) == (rule, change)

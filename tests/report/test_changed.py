@@ -9,8 +9,8 @@ FRIDAY = "Friday\npull-up: 4 x 8 at 2 RIR\ndip: 3 x 8 at 2 RIR"
 BEFORE = week(MONDAY, FRIDAY)
 
 
-def since(*days: str, before: str = BEFORE) -> str:
-    now = week(*days, top="follows: week-2.yaml\n")
+def since(*days: str, before: str = BEFORE, top: str = "") -> str:
+    now = week(*days, top=f"follows: week-2.yaml\n{top}")
     screen = text(checked(now, {"week-2.yaml": before}.get), colour=False)
     (said,) = (part for part in screen.split("\n\n") if part.startswith("Since"))
     assert len(said.splitlines()) <= 3
@@ -53,6 +53,15 @@ def test_what_does_not_fit_three_lines_is_counted() -> None:
     said = since("\n".join(["Tuesday", *many]), "\n".join(["Saturday", *many]))
     assert said.endswith("; and 4 more.")
     assert said.startswith("Since week-2.yaml: + leg press on Tuesday; + leg curl on Tuesday;")
+
+
+def test_loads_by_name_are_told_without_them() -> None:
+    def monday(kg: float) -> str:
+        return MONDAY.replace("2 RIR", f"2 RIR\n        load:\n          Ann: {kg} kg", 1)
+
+    squad = "squad:\n  athletes:\n    - name: Ann\n"
+    said = since(monday(42.5), FRIDAY, before=week(monday(40), FRIDAY, top=squad), top=squad)
+    assert said == "Since week-2.yaml: other loads by name: flat barbell bench press."
 
 
 def test_a_load_underneath_is_part_of_the_dose() -> None:

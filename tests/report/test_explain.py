@@ -55,6 +55,16 @@ def test_sources_are_the_notice_and_every_cited_work() -> None:
     assert all(f"- {key}: " in text for key in bibliography())
 
 
+def test_cautions_are_told_and_stand_in_the_docs_with_a_link() -> None:
+    text, known = explain("cautions")
+    assert known
+    assert "It gives no medical advice." in text
+    assert max(map(len, text.splitlines())) <= 80
+    page = (DOCS.parent / "cautions.md").read_text(encoding="utf-8")
+    assert page.replace("[engine.md](engine.md)", "docs/engine.md") == text
+    assert explain("caution")[0].endswith("did you mean cautions?")
+
+
 def test_every_cited_work_says_how_it_was_read_and_what_was_taken() -> None:
     for work in bibliography().values():
         assert work.keys() == {"cite", "where_read", "read_via", "taken"}

@@ -65,6 +65,12 @@ def test_a_week_without_chest_has_one_line_and_no_note() -> None:
     assert "1 session, about" in shown
 
 
+def test_a_week_with_a_little_chest_does_not_say_that_it_is_not_trained() -> None:
+    shown = screen(checked(week("Monday\ndip: 3 x 8 at 2 RIR")))
+    assert "chest: 3 hard sets, too few to say what is left out" in shown
+    assert "not trained" not in shown
+
+
 def test_what_was_allowed_is_told_with_its_reason() -> None:
     shown = screen(
         checked(FLAT + "allow:\n  heavy-line-not-finished: shared room\n  no-work-across-the-midline: too\n")

@@ -33,6 +33,51 @@ def test_numbers_that_differ_are_told_under_it() -> None:
     assert [also.split(" and ")[0] for also in finding.also] == ["week 2: 9 hard pushes"]
 
 
+def test_pushes_without_pulls_are_told_once_at_the_worst_level_wherever_they_stand() -> None:
+    """Weeks 1 and 3 push most on Thursday and pull a little, week 2 does on Monday and pulls nothing."""
+    monday = "      - push-up: [4 x 10 at 2 RIR, 8 x 10 at 2 RIR, 3 x 10 at 2 RIR]\n"
+    thursday = (
+        "      - dip: [8 x 10 at 2 RIR, 4 x 10 at 2 RIR, 8 x 10 at 2 RIR]\n"
+        "      - bench pull: [3 x 10 at 2 RIR, none, 3 x 10 at 2 RIR]\n"
+    )
+    one = checked(
+        block(
+            f"day: Monday\n    work:\n{monday}",
+            f"day: Thursday\n    work:\n{thursday}",
+            top="level: beginner\n",
+        )
+    )
+    (finding,) = (f for f in one.findings if f.rule == "push-without-pull")
+    assert (finding.level, finding.weeks, finding.place.line) == (Level.gap, (1, 2, 3), 9)
+    assert finding.message == "12 hard pushes and no pull at all in the week"
+    assert finding.also == (
+        "week 1: 12 hard pushes and only 3 hard pulls in the week",
+        "week 3: 11 hard pushes and only 3 hard pulls in the week",
+    )
+    assert finding.change == (
+        "weeks 1 and 3: add close-grip pulldown: 3 x 8 at 2 RIR (about 5 min); "
+        "week 2: add chest-supported dumbbell row: 3 x 10 at 2 RIR (about 6 min)"
+    )
+
+
+def test_a_change_that_costs_something_else_in_each_week_says_so() -> None:
+    lines = "      - push-up: [8 x 10 at 2 RIR, 9 x 10 at 2 RIR, 8 x 10 at 2 RIR]\n"
+    one = checked(block(f"day: Monday\n    minutes: 30\n    work:\n{lines}", top="level: beginner\n"))
+    (finding,) = (f for f in one.findings if f.rule == "push-without-pull")
+    assert finding.change == (
+        "add chest-supported dumbbell row: 3 x 10 at 2 RIR (weeks 1 and 3: about 6 min; "
+        "Monday has 11 min left; week 2: about 6 min; Monday has 8 min left)"
+    )
+
+
+def test_a_change_that_is_another_in_each_week_is_told_for_each() -> None:
+    pushes = "      - push-up: [6 x 10 at 2 RIR, 8 x 10 at 2 RIR, 10 x 10 at 2 RIR]\n"
+    pulls = "      - bench pull: 10 x 8 at 2 RIR\n"
+    one = checked(block(f"day: Monday\n    work:\n{pushes}{pulls}", top="aim: size\nfocus: [triceps]\n"))
+    (finding,) = (f for f in one.findings if f.rule == "sets-under-range")
+    assert finding.change == ("week 1: triceps: 7 more; week 2: triceps: 6 more; week 3: triceps: 5 more")
+
+
 def test_days_that_differ_make_no_second_finding() -> None:
     top = "focus: [chest]\ntraining days: [Monday, Friday]\nrotate: [A, B]\n"
     days = (f"name: A\n    work:\n{PRESS}", "name: B\n    work:\n      - goblet squat: 3 x 8 at 2 RIR\n")

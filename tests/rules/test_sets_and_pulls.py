@@ -2,6 +2,7 @@
 
 import pytest
 
+from setwright.checked import Checked
 from setwright.findings import Level
 from setwright.model.plan import Week
 from setwright.model.weekly import WeeklySets
@@ -57,9 +58,71 @@ def test_flies_and_raises_are_no_pushes() -> None:
     assert not of(checked(text), "push-without-pull")
 
 
-def test_a_single_session_may_have_its_pulls_on_another_day() -> None:
-    text = f"{HEAD}work:\n  - {PUSH.format(6)}\n"
-    assert rules_in(checked(text.replace("sides: each\n", "sides: each\nlevel: beginner\n"))) == []
+def alone(*lines: str) -> Checked:
+    """A plan of one session, which has no day."""
+    return checked(f"{HEAD}level: beginner\nwork:\n" + "".join(f"  - {line}\n" for line in lines))
+
+
+def test_a_single_session_without_a_pull_is_advice_and_may_have_its_pulls_in_another_plan() -> None:
+    (found,) = alone(PUSH.format(6)).findings
+    assert (found.rule, found.level) == ("push-without-pull", Level.advice)
+    assert found.message == "6 hard pushes and no pull at all in the session"
+    assert found.change.startswith("add chest-supported dumbbell row: 3 x 10 at 2 RIR (")
+    assert found.change.endswith("write `allow:` and under it `push-without-pull: where`")
+
+
+def test_a_single_session_may_push_three_times_as_much_as_it_pulls() -> None:
+    assert not of(alone(PUSH.format(6), PULL.format(2)), "push-without-pull")
+    assert of(alone(PUSH.format(7), PULL.format(2)), "push-without-pull") == [
+        "7 hard pushes and only 2 hard pulls in the session"
+    ]
+
+
+STATIONS = "{}      - push-up\n      - dip\n      - bench pull\n    rounds: {}\n    each: 40 s\n"
+
+
+def circuit(rounds: int, more: str = "") -> str:
+    return f"circuit:\n{STATIONS.format(more, rounds)}".removesuffix("\n")
+
+
+def test_stations_on_the_clock_count_with_their_rounds_and_are_never_a_gap() -> None:
+    assert not of(alone(circuit(4)), "push-without-pull")
+    one = alone(circuit(4, "      - wide push-up\n      - narrow push-up\n"))
+    (found,) = (f for f in one.findings if f.rule == "push-without-pull")
+    assert found.message == "16 sets of pushes and only 4 of pulls in the session"
+    assert found.seen[0].text.endswith("push-up, 4 rounds")
+    assert found.change.startswith("add close-grip pulldown: ")
+    pushes = circuit(4).replace("      - bench pull\n", "")
+    week_of = f"{HEAD}level: beginner\nsessions:\n  - day: Monday\n    work:\n" + "".join(
+        f"    {line}\n" for line in f"  - {pushes}".splitlines()
+    )
+    (found,) = (f for f in checked(week_of).findings if f.rule == "push-without-pull")
+    assert (found.level, found.message) == (
+        Level.advice,
+        "8 sets of pushes and no pull at all in the week",
+    )
+
+
+def test_rows_that_are_too_few_are_joined_by_a_pull_from_overhead_which_closes_both() -> None:
+    text = week(
+        f"Monday\n{PUSH.format(10)}\n{PULL.format(4)}", f"Thursday\n{PUSH.format(7)}\n{PULL.format(4)}"
+    )
+    (found,) = (f for f in checked(text).findings if "pull" in f.rule)
+    assert found.rule == "push-without-pull"
+    assert found.change.startswith("add close-grip pulldown: 3 x 8 at 2 RIR")
+    assert found.also == ("8 hard pulls in the week and none from overhead",)
+
+
+def test_no_pull_is_left_out_to_make_room_for_a_pull() -> None:
+    text = week(f"Monday\n{PUSH.format(9)}\ngoblet squat: 3 x 10 at 3 RIR\n{PULL.format(3)}")
+    tight = text.replace("    work:", "    minutes: 20\n    work:")
+    (found,) = (f for f in checked(tight).findings if f.rule == "push-without-pull")
+    assert found.change.endswith("Monday has 0 min left: leave out goblet squat)")
+    alone_there = tight.replace("      - goblet squat: 3 x 10 at 3 RIR\n", "").replace(
+        "minutes: 20", "minutes: 12"
+    )
+    (found,) = (f for f in checked(alone_there).findings if f.rule == "push-without-pull")
+    assert found.change.endswith("Monday has 0 min left: leave out push-up)")
 
 
 @pytest.mark.parametrize(

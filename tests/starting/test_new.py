@@ -133,7 +133,7 @@ def test_git_passes_over_people_and_records(tmp_path: Path) -> None:
     [
         ("week-1.yaml", PLAN_KEYS, {
             "starts", "weeks", "percent of", "people", "ages", "staff", "sport", "focus", "sets a week",
-            "follows", "schemes", "movements", "training days", "rotate", "lighter weeks", "stages",
+            "follows", "block", "schemes", "movements", "training days", "rotate", "lighter weeks", "stages",
             "last week", "allow", "private note",
         }),
         ("squad.yaml", squad_reader.ATHLETE_KEYS, {"maxes", "note", "arm length", "shoulder breadth"}),

@@ -1,4 +1,4 @@
-"""Commands of the command line, by what they are about; ``cli`` puts them together.
+"""Commands of the command line, by what they are about; ``cli`` says which is where.
 
 ``shared`` is what they have in common: arguments, a plan read or checked, one sentence to leave with.
 ``checking`` checks and reads back; ``fitting`` works out loads and swaps; ``sheets`` prints; ``floor`` is the

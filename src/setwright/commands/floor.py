@@ -14,7 +14,7 @@ if TYPE_CHECKING:
     from setwright.floor.today import Change, Today
     from setwright.model.plan import Session, Week
 
-app = typer.Typer()
+app = typer.Typer(rich_markup_mode=None)
 
 
 @app.command(epilog="Example:  setwright floor week-3.yaml --day Monday --minutes 45 --absent Tam")
@@ -48,7 +48,7 @@ def floor(
         typer.Option("--with-names", help="Athletes' names in JSON too; machine output is read by others."),
     ] = False,
 ) -> None:
-    """Print the timetable of a session in its room: groups, clock, conflicts, what to put out.
+    """Print the timetable of a session in its room. Groups, clock, conflicts, what to put out.
 
     Exit status: 0 nothing stands in the way, 1 conflicts, 2 could not run.
     """

@@ -10,7 +10,7 @@ from setwright.commands import shared
 if TYPE_CHECKING:
     from setwright.own.plan import Sized
 
-app = typer.Typer()
+app = typer.Typer(rich_markup_mode=None)
 
 
 def _movements(plan: Path | None, athlete: str | None) -> "Sized":
@@ -32,6 +32,13 @@ def _movements(plan: Path | None, athlete: str | None) -> "Sized":
         return sized_library(read, athlete)
     except (NotToSize, NoSuchBody) as stop:
         shared.stop(str(stop))
+
+
+def _keys(names: list[str], movements: "Sized") -> list[str]:
+    """The keys of movements; words that only name one together, for want of quotes, are that one."""
+    found = [movements.table.find(name).key for name in names]
+    whole = movements.table.find(" ".join(names)).key if None in found else None
+    return [whole] if whole else [_key(name, movements) for name in names]
 
 
 def _key(name: str, movements: "Sized") -> str:
@@ -68,7 +75,7 @@ def move(
 
     movements = _movements(plan, athlete)
     table = movements.table
-    keys = [_key(name, movements) for name in names or ()]
+    keys = _keys(names or [], movements)
     if picture is not None:
         if len(keys) != 1:
             shared.stop("--picture draws one movement: name one")

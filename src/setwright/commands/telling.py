@@ -7,17 +7,19 @@ import typer
 
 from setwright.commands import shared
 
-app = typer.Typer()
+app = typer.Typer(rich_markup_mode=None)
 
 
 @app.command(epilog="Example:  setwright explain heavy-line-not-finished")
 def explain(
     rule: Annotated[
         str | None,
-        typer.Argument(metavar="[RULE|sources]", help="A rule's id, or sources; none lists the rules."),
+        typer.Argument(
+            metavar="[RULE|sources|cautions]", help="A rule's id, sources or cautions; none lists the rules."
+        ),
     ] = None,
 ) -> None:
-    """Say what a rule looks at, why, what to change, and on whose word; or list every source."""
+    """Say what a rule looks at, and on whose word. Or every source, or the cautions."""
     from setwright.report.explain import explain as told
 
     text, known = told(rule)
@@ -36,7 +38,7 @@ def schema(
         Path | None, typer.Option(metavar="FILE", help="Write it into this file instead of printing it.")
     ] = None,
 ) -> None:
-    """Print the JSON Schema with which an editor completes and explains what is typed: docs/editor.md."""
+    """Print the JSON Schema for an editor. With it one completes and explains words: docs/editor.md."""
     from setwright.files import CannotRun, write_whole
     from setwright.schema import schema_text
 

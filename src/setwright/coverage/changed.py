@@ -3,6 +3,7 @@
 from collections.abc import Iterator, Mapping
 
 from setwright.coverage.shapes import Coverage, Work
+from setwright.reading.dose import Load
 
 Line = tuple[str, str, int]
 Lines = Mapping[Line, Work]
@@ -21,6 +22,8 @@ def changes(before: Coverage, now: Coverage) -> Iterator[str]:
     for old, new in both:
         if (old, new) not in other_sets and _dose(old) != _dose(new):
             yield f"{new.name} {_dose(new)}, before {_dose(old)}"
+    if named := [new.name for old, new in both if _by_name(old) != _by_name(new)]:
+        yield f"other loads by name: {', '.join(dict.fromkeys(named))}"
 
 
 def _lines(coverage: Coverage) -> Lines:
@@ -51,3 +54,8 @@ def _dose(work: Work) -> str:
     typed = " ".join(work.item.dose.text.split()) if work.item.dose else ""
     load = work.item.load
     return f"{typed} at {load.low:g} {load.unit}" if load and load.unit and load.low is not None else typed
+
+
+def _by_name(work: Work) -> set[tuple[str, tuple[Load, ...]]]:
+    """The loads of athletes and groups, whatever their order."""
+    return {(one.who, one.loads) for one in work.item.loads}

@@ -1,17 +1,13 @@
 """Each line of a session as a Work: how many sets it holds, and how many of them are hard."""
 
 import math
-from collections.abc import Mapping
 from typing import Final
 
-from setwright.coverage.shapes import Sets, Work
+from setwright.coverage.shapes import Counts, Sets, Work
 from setwright.library.table import Library
 from setwright.model.plan import Group, Item, Session
-from setwright.places import Place
 from setwright.reading.counting import Counted, count
 from setwright.reading.dose import Span
-
-Counts = Mapping[Place, Counted]
 
 NEVER_HARD: Final = frozenset({"explosive lift", "jump", "throw", "carry", "locomotion"})
 """Patterns whose sets are never hard sets, whatever the line says (choice, no source)."""
@@ -59,13 +55,17 @@ def grouped(counted: Counted | None, group: Group | None) -> tuple[Sets, Sets]:
     sets, hard = (_sets(counted.sets), _sets(counted.hard)) if counted else (Sets(1, 1), Sets(0, 1))
     if group is None:
         return sets, hard
-    against_the_clock = group.each_s or group.time_s or group.every_s or group.ladder
-    if against_the_clock and not (counted and counted.effort_stated):
+    if on_the_clock(group) and not (counted and counted.effort_stated):
         hard = Sets(0, hard.high)
     if group.time_s is not None:
         return Sets(sets.low, math.inf), Sets(0, math.inf if hard.high else 0)
     rounds = group.rounds or len(group.ladder) or 1
     return sets.times(rounds), hard.times(rounds)
+
+
+def on_the_clock(group: Group | None) -> bool:
+    """Whether a group goes by the clock or up a ladder, so that nobody knows how hard its sets are."""
+    return group is not None and bool(group.each_s or group.time_s or group.every_s or group.ladder)
 
 
 def _sets(span: Span) -> Sets:

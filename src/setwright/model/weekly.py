@@ -9,6 +9,14 @@ PULL_TO_PUSH = "pull to push"
 """The word under ``sets a week`` that asks for pulls, so many for one push."""
 
 
+class WeekOf(Frozen):
+    """Which week of a block a plan of one week is; ``file``: that of the block."""
+
+    file: str
+    week: int
+    place: Place
+
+
 class WeeklySets(Frozen):
     """Fractional hard sets a week of a muscle group: ``low`` to ``high``, ``high`` None: at least.
 

@@ -8,6 +8,7 @@ from setwright.reading.retyping import plain_blanks
 
 _SPAN = r"\d{1,3}(?: ?- ?\d{1,3})?"
 _WEEKS: Final = re.compile(rf"weeks? ?({_SPAN}(?:(?:, ?| and ){_SPAN})*)$")
+_OF_FILE: Final = re.compile(r"(?P<file>.*\S), ?week (?P<week>[1-9]\d{0,2})$", re.IGNORECASE)
 _STARTS: Final = re.compile(r"weeks? ?\d")
 _DASHES: Final = str.maketrans("‐‑‒–—−_", "------ ")
 
@@ -51,6 +52,16 @@ def say_weeks(weeks: Iterable[int]) -> str:
     said = [f"{run[0]}-{run[-1]}" if len(run) > 1 else str(run[0]) for run in runs]
     listed = f"{', '.join(said[:-1])} and {said[-1]}" if len(said) > 1 else "".join(said)
     return f"week{'' if said == [listed] and len(runs[0]) == 1 else 's'} {listed}"
+
+
+def file_and_week(typed: str) -> tuple[str, int | None]:
+    """A plan file and which of its weeks is meant; None where no week is named.
+
+    >>> file_and_week("autumn.yaml, week 2"), file_and_week("week-2.yaml")
+    (('autumn.yaml', 2), ('week-2.yaml', None))
+    """
+    match = _OF_FILE.match(typed)
+    return (match["file"], int(match["week"])) if match else (typed, None)
 
 
 def _plain(typed: str) -> str:

@@ -125,9 +125,7 @@ def _check_date(record: Record, week: Week, session: Session, found: Gathering) 
     if record.date is None:
         example = expected or dt.date(2027, 11, 15)
         message = "the record does not say when the session was done"
-        found.say(
-            rules.NO_DATE, record.place, message, f"write `date:` and the date behind it, like {example}"
-        )
+        found.say(rules.NO_DATE, record.place, message, f"write it behind `date:`, like `date: {example}`")
     elif expected is not None and record.date != expected:
         message = (
             f"{record.date} is a {DAYS[record.date.weekday()]}; in the plan the session is on {expected}"

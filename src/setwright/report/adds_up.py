@@ -62,7 +62,11 @@ def _span(values: Sequence[float]) -> str:
 
 def matrix_text(one: CheckedWeek, findings: Sequence[Finding]) -> str:
     """The matrix, each answer with the number of its finding among ``findings``."""
-    return "\n".join(matrix_lines(one.matrix, findings)) if one.matrix else "chest: not trained this week"
+    if one.matrix:
+        return "\n".join(matrix_lines(one.matrix, findings))
+    few = one.coverage.chest
+    told = f"{few} hard sets, too few to say what is left out" if few.high else "not trained this week"
+    return f"chest: {told}"
 
 
 def matrix_lines(

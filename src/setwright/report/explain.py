@@ -1,4 +1,4 @@
-"""What a rule looks at, why, what to change and on whose word; and the list of every source."""
+"""What a rule looks at, why, what to change and on whose word; every source; the cautions."""
 
 import json
 from collections.abc import Iterable, Mapping
@@ -24,17 +24,19 @@ def bibliography() -> Mapping[str, Mapping[str, Any]]:
 
 
 def explain(word: str | None) -> tuple[str, bool]:
-    """The text about a rule or the sources, and whether the word is known; without a word, every rule."""
+    """The text about a rule, sources or cautions, and whether the word is known; without one, every rule."""
     if word is None:
         return rule_list(), True
     if word == "sources":
         return sources_text(), True
+    if word == "cautions":
+        return cautions_text(), True
     rules = {rule.id: rule for rule in EVERY_RULE}
     if word in rules:
         return rule_text(rules[word]), True
     if word in TEXT_RULES:
         return text_rule_text(TEXT_RULES[word]), True
-    near = nearest(word, [*rules, *TEXT_RULES, "sources"])
+    near = nearest(word, [*rules, *TEXT_RULES, "sources", "cautions"])
     meant = f"; did you mean {near}?" if near else "; `setwright explain` lists them all"
     return f"there is no rule {word}{meant}", False
 
@@ -68,6 +70,11 @@ def sources_text() -> str:
     notice = files("setwright").joinpath("data", "NOTICE").read_text(encoding="utf-8")
     works = "\n".join(_cited(key) for key in bibliography())
     return f"{notice}\nCited works, and how each was read:\n\n{works}"
+
+
+def cautions_text() -> str:
+    """What Setwright does not know and does not decide, in Markdown that reads well as plain text."""
+    return files("setwright").joinpath("data", "cautions.md").read_text(encoding="utf-8")
 
 
 def rule_text(rule: Rule) -> str:

@@ -66,7 +66,8 @@ def _line(one: LineLoads, week: Week, habits: Habits) -> Iterator[str]:
         head = "; ".join(filter(None, (sets, f"on the {context.bar}" if context.bar else "")))
         if head:
             yield wrapped(head, "  ", "    ")
-        yield from _rows([(plain(row.who), *said.told(row.wanted, row.put, context)) for row in table.rows])
+        rows = _rows([(plain(row.who), *said.told(row.wanted, row.put, context)) for row in table.rows])
+        yield from rows or ["    as written: the plan names no squad to work it out for"]
     yield from (wrapped(note, "  ", "    ") for note in _notes(one, week))
 
 

@@ -94,6 +94,8 @@ def _number_of_weeks(weeks: Sequence[Week]) -> Iterator[str]:
             yield f"week {week.number}: {week.lighter.text}, applied to all that follows"
         elif not week.sessions:
             yield f"week {week.number}: no session"
+    for every, how in weeks[0].lighter_every.items():
+        yield f"every {every} weeks: {how.text}"
 
 
 def _unwritten_aim(week: Week) -> str:
@@ -128,6 +130,7 @@ def _in_force(week: Week) -> Iterator[str]:
         ("ages", week.ages),
         ("staff", week.staff),
         ("follows", week.follows),
+        ("block", week.block and f"{week.block.file}, of which this is week {week.block.week}"),
     ):
         if value is not None:
             yield f"{word}: {value}"

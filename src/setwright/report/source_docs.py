@@ -1,9 +1,9 @@
-"""docs/sources.md, written from data/sources.json: every cited work, how it was read, who leans on it."""
+"""docs/sources.md and docs/cautions.md, written from the data: cited works, and what is not decided."""
 
 from collections.abc import Iterable
 from typing import Final
 
-from setwright.report.explain import bibliography
+from setwright.report.explain import bibliography, cautions_text
 from setwright.report.wrapping import wrapped
 from setwright.rules import EVERY_RULE
 
@@ -19,6 +19,11 @@ stands elsewhere than at its publisher's. What has no source says so at the numb
 def sources_page() -> str:
     """The page in Markdown, one heading a work, so that a rule's page links to it by its key."""
     return "\n".join((HEAD, *(_work(key) for key in bibliography())))
+
+
+def cautions_page() -> str:
+    """The cautions in Markdown, as `setwright explain cautions` prints them, with a link."""
+    return cautions_text().replace("docs/engine.md", "[engine.md](engine.md)")
 
 
 def linked(keys: Iterable[str]) -> str:

@@ -42,6 +42,7 @@ def find(case: Case) -> Iterator[Fault]:
         cure=Cure(f"move {first.name} up behind the first push, or write `priority: 1` under it"),
         seen=seen(pulls, counted),
         day=first.day,
+        about="pulls that are cut first",
     )
 
 

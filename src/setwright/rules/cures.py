@@ -5,7 +5,7 @@ from typing import Final
 
 from setwright.coverage import Movement, Part, SessionCover, Work
 from setwright.coverage.clock import added_minutes
-from setwright.coverage.shapes import CLASSES, PUSHES
+from setwright.coverage.shapes import CLASSES, PULLS, PUSHES
 from setwright.model.people import Athlete
 from setwright.model.plan import Item
 from setwright.rules.rule import Case, Cure, doses, hand_words
@@ -126,7 +126,9 @@ def added(
     both = movement["sides"] == "both"
     minutes = round(added_minutes(SETS, REPS[kind], sides=1 if both else 2))
     dose = f"{SETS} x {REPS[kind]}{'' if both else ' each side'} at {RIR[kind]} RIR"
-    facts = "; ".join(word for word in (fact, f"about {minutes} min", _room(session, minutes)) if word)
+    facts = "; ".join(
+        word for word in (fact, f"about {minutes} min", _room(session, minutes, movement)) if word
+    )
     return Cure(f"{lead} {movement['name']}: {dose} ({facts})", movement)
 
 
@@ -138,16 +140,21 @@ def straight_after(case: Case, press: Work, movement: Movement | None, session: 
     return added(case, movement, session, f"straight after {press.name}, without rest,", fact)
 
 
-def _room(session: SessionCover, minutes: int) -> str:
-    """Whether the session's written minutes hold the change, and what to leave out when they don't."""
+def _room(session: SessionCover, minutes: int, movement: Movement) -> str:
+    """Whether the session's written minutes hold the change, and what to leave out when they don't.
+
+    Nothing is left out for a movement of its own kind, no pull for a pull.
+    """
     if session.session.minutes is None:
         return ""
     left = round(session.session.minutes - session.minutes)
     room = f"{session.session.title} has {max(left, 0)} min left"
     if left >= minutes:
         return room
-    dropped = max(session.session.items(), key=_droppable)
-    return f"{room}: leave out {dropped.name}" if dropped.priority > 1 else room
+    kind = PULLS if movement["pattern"] in PULLS else {movement["pattern"]}
+    others = (work.item for work in session.works if work.movement["pattern"] not in kind)
+    dropped = max(others, key=_droppable, default=None)
+    return f"{room}: leave out {dropped.name}" if dropped and dropped.priority > 1 else room
 
 
 def _droppable(item: Item) -> tuple[int, int]:

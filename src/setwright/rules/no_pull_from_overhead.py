@@ -1,10 +1,9 @@
 """Rule no-pull-from-overhead: a week of pulls, and none of them comes down from above the head."""
 
 from collections.abc import Iterator
-from typing import Final
 
 from setwright.coverage import SessionCover
-from setwright.coverage.shapes import PULLS
+from setwright.coverage.shapes import FROM_OVERHEAD, PULLS
 from setwright.rules.cures import added, pull_from_overhead
 from setwright.rules.rule import CHOICE, Case, Fault, Option, Rule, counted, seen
 
@@ -23,9 +22,6 @@ sessions:
       - Romanian deadlift: 4 x 8 at 3 RIR
 """
 GOOD = BAD.replace("chest-supported dumbbell row", "pull-up")
-
-FROM_OVERHEAD: Final = frozenset({"vertical pull", "shoulder extension"})
-"""Patterns that bring the arm down from above the head under load."""
 
 ENOUGH = Option("hard pulls a week", 8, "sets", CHOICE)
 
@@ -47,6 +43,8 @@ def find(case: Case) -> Iterator[Fault]:
         "where they are longest",
         cure=added(case, pull_from_overhead(case), session),
         seen=seen(pulls, counted),
+        closed_by=lambda movement: movement["pattern"] in FROM_OVERHEAD,
+        about="pulls from overhead",
     )
 
 

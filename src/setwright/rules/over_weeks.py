@@ -21,7 +21,8 @@ def told_once(verdicts: Mapping[int, Verdict]) -> dict[int, Verdict]:
 
     Alike: one rule about the same; or at one level and place, in words that differ only in numbers, days and
     lists. The finding is that of the first week in which it is worst; what other weeks say instead follows
-    under ``also``. An ``allow`` that is answered in some week is not idle in the others.
+    under ``also``, and a change that is not the same in all of them says its weeks. An ``allow`` that is
+    answered in some week is not idle in the others.
     """
     answered = {allowed.place for verdict in verdicts.values() for allowed in verdict.answered}
     needed = {
@@ -59,10 +60,41 @@ def _merged(found: Iterable[tuple[int, Finding]]) -> dict[tuple[Any, ...], Findi
 
 
 def _one(same: Sequence[tuple[int, Finding]]) -> Finding:
-    first = max((finding for _, finding in same), key=lambda finding: finding.level)
-    others: dict[str, list[int]] = {}
-    for week, finding in same:
-        if finding.message != first.message and week not in others.setdefault(finding.message, []):
-            others[finding.message].append(week)
+    worst = max(same, key=lambda one: one[1].level)[1]
+    others = _weeks_of((finding.message, week) for week, finding in same if finding.message != worst.message)
     told = (f"{say_weeks(weeks)}: {message}" for message, weeks in others.items())
-    return replace(first, weeks=tuple(dict.fromkeys(week for week, _ in same)), also=(*first.also, *told))
+    return replace(
+        worst,
+        weeks=tuple(dict.fromkeys(week for week, _ in same)),
+        change=_change([(finding.change, week) for week, finding in same]),
+        also=(*worst.also, *told),
+    )
+
+
+def _change(changes: Sequence[tuple[str, int]]) -> str:
+    """One change for all weeks; what is not the same says its weeks, be it only what it costs at the end."""
+    parted = [(*_costs_apart(change), week) for change, week in changes]
+    what = {change for change, _, _ in parted}
+    if len(what) > 1 or not all(cost for _, cost, _ in parted):
+        return _by_week(_weeks_of(changes))
+    return f"{what.pop()} ({_by_week(_weeks_of((cost, week) for _, cost, week in parted))})"
+
+
+def _costs_apart(change: str) -> tuple[str, str]:
+    what, _, costs = change.rpartition(" (")
+    return (what, costs[:-1]) if what and costs.endswith(")") else (change, "")
+
+
+def _by_week(said: Mapping[str, Sequence[int]]) -> str:
+    if len(said) == 1:
+        return next(iter(said))
+    return "; ".join(f"{say_weeks(weeks)}: {text}" for text, weeks in said.items())
+
+
+def _weeks_of(said: Iterable[tuple[str, int]]) -> dict[str, list[int]]:
+    """The weeks in which each text is said, each week once."""
+    weeks: dict[str, list[int]] = {}
+    for text, week in said:
+        if week not in weeks.setdefault(text, []):
+            weeks[text].append(week)
+    return weeks

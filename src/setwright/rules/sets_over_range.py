@@ -38,6 +38,7 @@ def find(case: Case) -> Iterator[Fault]:
         seen=tuple(how_counted(case.coverage, g) for g in over),
         level=worst.level,
         source=worst.source,
+        about="muscles over their range",
     )
 
 

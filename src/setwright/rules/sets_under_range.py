@@ -39,6 +39,7 @@ def find(case: Case) -> Iterator[Fault]:
         seen=tuple(how_counted(case.coverage, g) for g in short),
         level=worst.level,
         source=worst.source,
+        about="muscles under their range",
     )
 
 

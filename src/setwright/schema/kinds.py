@@ -111,7 +111,7 @@ def _by_name(table: Library) -> dict[str, Schema]:
         "done": by_name(list_of(ref("record line"))),
         "doses by name": by_name(ref("dose")),
         "instead": by_name(or_text({"type": "array", "items": ref("line")})),
-        "lighter weeks": by_name(LIGHTER, {"week 4": LIGHTER}),
+        "lighter weeks": by_name(LIGHTER, {"week 4": LIGHTER, "every 4 weeks": LIGHTER}),
         "maxes": by_name(ref("max"), dict.fromkeys(names, ref("max"))),
         "movement by movement": by_name(ref("movement"), dict.fromkeys(names, ref("movement"))),
         "names by name": by_name(TEXTS),

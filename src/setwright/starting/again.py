@@ -13,8 +13,8 @@ from setwright.reading.tree import read_tree
 from setwright.starting.starter import SQUAD
 
 THEIRS: Final = frozenset(
-    {"starts", "date", "days to match", "follows", "last week", "people", "ages", "squad", "for", "not for",
-     "instead", "private note", "signed off"}
+    {"starts", "date", "days to match", "follows", "block", "last week", "people", "ages", "squad", "for",
+     "not for", "instead", "private note", "signed off"}
 )  # fmt: skip
 """Keys that say who or when, or that are nobody else's business."""
 BESIDE: Final = ("gym", "movements")

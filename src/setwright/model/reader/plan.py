@@ -111,7 +111,7 @@ def _weeks(root: Pairs, files: Files) -> tuple[Week, ...]:
     people = None if values["squad"] is None and "squad" in read.keys else people_of(values["squad"])
     house = House(found, _habits(values), {}, people=people, weeks=weeks, there=tuple(range(1, weeks + 1)))
     house = house._replace(schemes=read_schemes(values.pop("schemes", None), house))
-    lighter = read_lighter(values.pop("lighter_weeks", None), house)
+    lighter, values["lighter_every"] = read_lighter(values.pop("lighter_weeks", None), house)
     turns = read_turns(read, found)
     listed = _listed(read, single=single, top=top, house=house)
     values |= {f"{key}_place": read.keys[key].place for key in ("aim", "follows") if key in values}

@@ -8,7 +8,7 @@ from setwright.model.reader.keys import Key, Table, allowed, raw
 from setwright.model.reader.next import read_next
 from setwright.model.reader.session import KEYS as SESSION_KEYS
 from setwright.model.reader.stages import read_stages
-from setwright.model.reader.weekly import group_of, last_week, sets_a_week
+from setwright.model.reader.weekly import group_of, last_week, sets_a_week, week_of
 from setwright.reading import fields, measures
 from setwright.reading.dose import MaxKind
 from setwright.reading.gathering import Gathering
@@ -47,6 +47,7 @@ KEYS: Final[Table] = {
     "focus": Key("focus", _focus),
     "sets a week": Key("sets_a_week", sets_a_week),
     "follows": Key("follows", fields.text),
+    "block": Key("block", week_of),
     "last week": Key("last_week", last_week),
     "schemes": Key("schemes", raw),
     "movements": Key("own_movements", raw),

@@ -6,7 +6,7 @@ from typing import Final
 from setwright.model.muscles import GROUP_WORDS
 from setwright.model.reader.keys import pairs_of
 from setwright.model.reader.quantity import quantity
-from setwright.model.weekly import PULL_TO_PUSH, DoneBefore, WeeklySets
+from setwright.model.weekly import PULL_TO_PUSH, DoneBefore, WeeklySets, WeekOf
 from setwright.reading import fields
 from setwright.reading import key_rules as rules
 from setwright.reading.file_rules import DOUBLE_KEY
@@ -14,12 +14,27 @@ from setwright.reading.gathering import Gathering
 from setwright.reading.measures import number
 from setwright.reading.nearest import nearest
 from setwright.reading.nodes import Node, Scalar
+from setwright.reading.week_rules import NO_SUCH_WEEK
+from setwright.reading.weeks import file_and_week
 
 _RANGE: Final = re.compile(
     r"(?:(?P<low>\d{1,3})(?: ?[-–] ?(?P<high>\d{1,3}))?|at least (?P<least>\d{1,3}))(?: sets)?$",
     re.IGNORECASE,
 )
 _RATIO: Final = re.compile(r"(?:at least )?(\d{1,2}(?:[.,]\d{1,2})?)$", re.IGNORECASE)
+
+
+def week_of(node: Node, found: Gathering) -> WeekOf | None:
+    """The week of a block that a plan of one week is, or None and a finding."""
+    typed = fields.word(node, found)
+    if typed is None:
+        return None
+    file, week = file_and_week(typed.text)
+    if week is None:
+        change = f"write the block's file and the week, `block: {file}, week 1`"
+        found.say(NO_SUCH_WEEK, typed.place, f'"{file}": which week of it is this?', change)
+        return None
+    return WeekOf(file=file, week=week, place=typed.place)
 
 
 def group_of(name: Scalar, found: Gathering) -> str | None:
