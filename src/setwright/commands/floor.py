@@ -63,7 +63,11 @@ def floor(
     change = Change(minutes, tuple(without or ()), tuple(absent or ()))
     checked = checked.only(shared.week_of(len(checked.weeks), week, file))
     of_week = checked.weeks[0].week
-    found = [_today(session, of_week, checked, change) for session in _sessions(of_week, day, file)]
+    sessions = _sessions(of_week, day, file)
+    if out is not None and len(sessions) > 1:
+        named = ", ".join(session.title for session in sessions)
+        shared.stop(f"sheets of today are those of one session; say which with --day: {named}")
+    found = [_today(session, of_week, checked, change) for session in sessions]
     if form == "json":
         from setwright.report.floor_machine import floor_json
 
@@ -73,7 +77,7 @@ def floor(
 
         typer.echo("\n".join(map(floor_text, found)), nl=False)
     if out is not None:
-        for line in _print(checked, found, out, paper):
+        for line in _print(checked, found[0], out, paper):
             typer.echo(line, err=form == "json")
     raise typer.Exit(int(any(one.conflicts for one in found)))
 
@@ -100,20 +104,15 @@ def _today(session: "Session", week: "Week", checked: "Checked", change: "Change
         shared.stop(f"{checked.file}: {error}")
 
 
-def _print(
-    checked: "Checked", found: "list[Today]", out: Path, paper: Literal["a4", "letter"]
-) -> "Iterator[str]":
-    """Write the sheets of the one session of today; where each went."""
+def _print(checked: "Checked", today: "Today", out: Path, paper: Literal["a4", "letter"]) -> "Iterator[str]":
+    """Write the sheets of today's session; where each went."""
     import datetime as dt
 
     from setwright.files import CannotRun
     from setwright.sheets.today import print_today
 
-    if len(found) > 1:
-        named = ", ".join(today.floor.session.title for today in found)
-        shared.stop(f"sheets of today are those of one session; say which, with --day: {named}")
     day = dt.date.today()  # noqa: DTZ011 - the coach's own date
     try:
-        yield from print_today(checked, found[0], out, paper, day)
+        yield from print_today(checked, today, out, paper, day)
     except CannotRun as error:
         shared.stop(str(error))
