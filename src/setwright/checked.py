@@ -112,6 +112,18 @@ class Checked(NamedTuple):
             block=self.weeks,
         )
 
+    def revised(self, week: Week) -> "Checked":
+        """The check of a plan of one week as that is done after all: judged anew, as typed."""
+        assert self.table is not None, "a plan that was read has its library"
+        planned = self.weeks[0].verdict.findings
+        one = _week(cover(week, self.table), Past(), self.table, waiting=self.waiting)
+        typed = (finding for finding in self.findings if finding not in planned)
+        return self._replace(
+            weeks=(one,),
+            findings=tuple(in_order((*typed, *one.verdict.findings))),
+            allowed=one.verdict.silenced,
+        )
+
 
 def check_file(file: str, text: str, beside: Callable[[str], str | None], fed: Fed | None = None) -> Checked:
     """The plan in ``text`` read and judged, or the squad, gym or record in it read; ``fed`` as for a plan."""
