@@ -192,7 +192,8 @@ def test_a_lighter_week_when_it_is_due(tmp_path: Path) -> None:
     assert due in new.read_text(encoding="utf-8")
     form = tmp_path / "form.yaml"
     form.write_text(
-        "record: Hall, week 4\nsession: Squat day\ndate: 2027-11-22\ndone:\n  Zoe:\n    - goblet squat: 18 x 8\n"
+        "record: Hall, week 4\nsession: Squat day\ndate: 2027-11-22\n"
+        "done:\n  Zoe:\n    - goblet squat: 18 x 8\n"
     )
     assert run("keep", form, "--plan", new).exit_code == 0
     told = said(run("next", new))
