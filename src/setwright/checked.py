@@ -7,6 +7,7 @@ from setwright.coverage import Coverage, cover
 from setwright.findings import Finding, Level, in_order
 from setwright.followed import Followed, NotFollowed, followed_by
 from setwright.library.table import Library
+from setwright.logo import unusable_logo
 from setwright.model.plan import Week, asks_for_last_time
 from setwright.model.reader.alone import FileRead, kind_of, read_alone
 from setwright.own.plan import read_plan
@@ -139,6 +140,8 @@ def check_plan(file: str, text: str, beside: Callable[[str], str | None], fed: F
         told = told_once({one.week.number: one.verdict for one in weeks})
         weeks = tuple(one._replace(told=told[one.week.number]) for one in weeks)
     unread = [before.finding] if isinstance(before, NotFollowed) else []
+    logo = unusable_logo(weeks[0].week, file) if weeks else None
+    unread += [logo] if logo else []
     return Checked(
         file=file,
         weeks=weeks,

@@ -20,7 +20,7 @@ def new(
         Path | None, typer.Option(metavar="FILE", help="The squad file of the new people.")
     ] = None,
 ) -> None:
-    """Start a folder: a week, a squad and a gym to change, each key explained; or a block used again."""
+    """Start a folder, or use a block again. A week, a squad and a gym to change, each key explained."""
     from setwright.files import CannotRun, read_text
     from setwright.report.wrapping import wrapped
     from setwright.starting.starter import SQUAD, WHO_MAY_READ, starter_files, taken

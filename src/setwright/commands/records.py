@@ -28,7 +28,7 @@ def record(
         Path | None, typer.Option(metavar="FORM", help="The file to write; - prints it. Never overwritten.")
     ] = None,
 ) -> None:
-    """Write the form of a session, every athlete's lines as planned, to type in what was done."""
+    """Write the form in which what was done is typed. Every athlete's lines stand in it as planned."""
     from setwright.findings import Level
     from setwright.records.form import HEAD, form_of
     from setwright.records.paper import as_yaml
@@ -90,7 +90,7 @@ def keep(
         typer.Option(metavar="FILE", help="The plan it is of; else the one of that name beside the form."),
     ] = None,
 ) -> None:
-    """Check a form against its plan and keep it, in the folder record beside the plan, for good.
+    """Check a form against its plan and keep it for good. It is kept in the folder record beside the plan.
 
     A kept record is never changed. To correct one, write `corrects:` and its name at the top of the form.
 
@@ -137,7 +137,7 @@ def next_(
         Path | None, typer.Option(metavar="FILE", help="The file to write; never overwritten.")
     ] = None,
 ) -> None:
-    """Write next week's plan from what was done, by the rules under `next:`; every change with its reason.
+    """Write next week's plan from what was done. By the rules under `next:`, each change with its reason.
 
     Of a plan of several weeks it is the week after as a plan of its own; the block stays as it is.
     """

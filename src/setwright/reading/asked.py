@@ -15,7 +15,7 @@ from setwright.reading.cursor import Cursor, Unclear, Unread
 from setwright.reading.guesses import BRACKETED, GUESSES, Guess, Meant, meant
 from setwright.reading.lexer import Token
 from setwright.reading.question import Question
-from setwright.reading.vocabulary import VOCABULARY, nearest_words
+from setwright.reading.vocabulary import HINTS, VOCABULARY, nearest_words, words_like
 from setwright.reading.whole_lines import whole_lines
 
 MOST_CHARACTERS = 400
@@ -23,6 +23,8 @@ MOST_CHARACTERS = 400
 
 _JOINTS = (",", "then")
 _BRACKETS = "()[]{}<>"
+_NO_REMARK = frozenset(":#\"'`&*!|>%@{}[]")
+"""Signs that would need quotes in a remark."""
 
 
 class Tongue(NamedTuple):
@@ -143,7 +145,27 @@ class Asked:
             self._add(ask.COMMA, token.start, token.end, {})
         else:
             question = ask.OUT_OF_PLACE if token.text in VOCABULARY else ask.UNKNOWN
-            self._add(question, token.start, token.end, {"near": nearest_words(token.text)})
+            known = token.text in HINTS or question in self._tongue.instead or self._mistyped(token)
+            remark = None if known else self._remark(token)
+            if remark is None:
+                self._add(question, token.start, token.end, {"near": nearest_words(token.text)})
+            else:
+                end, line = remark
+                self._add(ask.REMARK, token.start, end, {"line": line})
+
+    def _mistyped(self, token: Token) -> bool:
+        """Whether the line is read with a word of the dose line in the place of one that is like it."""
+        text, reads = self._cursor.line.text, self._reads or bool
+        return any(reads(f"{text[: token.start]}{w}{text[token.end :]}") for w in words_like(token.text))
+
+    def _remark(self, token: Token) -> tuple[int, str] | None:
+        """Where the words end that start at a token, and the line without them, where it reads so."""
+        text, reads = self._cursor.line.text, self._reads or bool
+        ends = (t.start for t in self._cursor.line.tokens if t.start > token.start and t.text in _JOINTS)
+        end = next(ends, len(text))
+        line = f"{text[: token.start].rstrip(' ,')}{text[end:]}"
+        plain = _NO_REMARK.isdisjoint(text[token.start : end]) and line.strip()
+        return (end, line) if plain and reads(line) else None
 
     def _last_token(self) -> Token:
         return self._cursor.line.tokens[-2]

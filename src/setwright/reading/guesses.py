@@ -64,6 +64,7 @@ BRACKETED = (
     ),
     _guess(r"(?:\d+\*?[\s,]+)+\d+\*", signs.STARS, lists.stars),
     _guess(r"(?<!\d)(?<!\d )>\s*(?P<reps>\d+)\b", signs.MORE_THAN, fills.more_than),
+    _guess(r"(?<!\d)(?<!\d )<\s*=?\s*(?P<reps>[2-9]|[1-9]\d+)\b", signs.FEWER_THAN, fills.fewer_than),
 )
 """Looked through at a bracket or a star, in this order."""
 
@@ -89,6 +90,18 @@ GUESSES = (
         signs.WEEKS,
         fills.weeks,
     ),
+    _guess(
+        r"(?:x|\bof)\s*"
+        r"(?P<here>(?:≤|under|below|up to|(?:fewer|less) than|at most)\s*(?P<reps>[2-9]|[1-9]\d+)\b)",
+        signs.FEWER_THAN,
+        fills.fewer_than,
+    ),
+    _guess(
+        r"(?:\b(?:leav\w+|keep\w*|stopping|with)\s+)?\b(?P<number>\d)\s*(?:reps?\s*)?(?:left\s+)?"
+        r"(?:\bin (?:the )?(?:tank|reserve)\b|\b(?:reps? )?left\b|\b(?:short of|from|off|before) failure\b)",
+        amounts.IN_RESERVE,
+    ),
+    _guess(r"\bleav\w+\s+(?P<number>\d)\b(?:\s*reps?\b)?", amounts.IN_RESERVE),
     _guess(r"\b[a-f][1-9]\b|\b[1-9][a-f]\b|\bss\b|\bb b\b|\bsuperset\b", signs.TOGETHER),
     _guess(r"\b[lr]\s*\d+\s*x\s*\d+(?:\s*[,;]\s*[lr]\s*\d+\s*x\s*\d+)?", signs.LEFT_RIGHT, fills.by_side),
     _guess(r"(?P<sets>\d+)\s*x\s*(?P<metres>\d{3,})\s*m?\s*,?\s*\br\s*(?P<rest>\d+)", signs.LETTER_METRES),

@@ -12,6 +12,10 @@ DOSE_ORDER = question(
     'Write "{first} sets of {second}" or "{second} sets of {first}", or put `dose order: sets x reps`'
     " at the top",
 )
+MANY_SETS = DOSE_ORDER.variant(
+    "{typed}: {first} sets of {second}, or {second} sets of {first}?",
+    'Write "{first} sets of {second}" or "{second} sets of {first}"',
+)
 SETS_MISSING = question(
     "sets-missing",
     "an amount without a number of sets",
@@ -202,6 +206,10 @@ UNKNOWN = question(
     "{typed} is not a word of the dose line",
     "{near}. Remarks go under `note:`",
 )
+REMARK = UNKNOWN.variant(
+    "{typed} is no part of a dose line", 'Write "{line}", and the words underneath: `note: {typed}`'
+)
+IN_RESERVE = UNKNOWN.variant("{typed}: {number} repetitions left at the end?", 'Write "{number} RIR"')
 TOO_LONG = UNKNOWN.variant(
     "a dose line of more than {most} characters can't be a dose line",
     "Put remarks under `note:` and the sets on lines of their own",

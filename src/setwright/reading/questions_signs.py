@@ -208,6 +208,10 @@ MORE_THAN = BRACKETS.variant(
     "{typed}: {reps} or more, or more than {reps}?",
     'Write "{reps}+" for {reps} or more, "{next}+" for more than {reps}',
 )
+FEWER_THAN = BRACKETS.variant(
+    "{typed}: how few at least, and is {reps} the most or too many?",
+    'Write a range: "{least}{reps}" where {reps} is the most, "{fewer}" where it is too many',
+)
 STARS = BRACKETS.variant(
     "{typed}: are the sets with a star the work?",
     'Write the work, "{work}", and the others underneath: `warm-up: {others}`',

@@ -115,10 +115,9 @@ def _put_stages(edits: Edits, stages: Node, weeks: int) -> None:
 def _put_names(edits: Edits, node: Node, names: Sequence[str]) -> None:
     if isinstance(node, Scalar):
         edits.put(node, ", ".join(names))
-    elif isinstance(node, Listing):
-        for one, name in zip(node.nodes, names, strict=True):
-            if isinstance(one, Scalar):
-                edits.put(one, name)
+    listed = node.nodes if isinstance(node, Listing) else ()
+    for one, name in zip([one for one in listed if isinstance(one, Scalar)], names, strict=False):
+        edits.put(one, name)
 
 
 def _scalars(node: Node) -> Iterator[tuple[Scalar, Scalar]]:

@@ -110,9 +110,7 @@ class _Walk:
 
     def _entry(self, entry: Node) -> None:
         start = _starts(entry)
-        if start is None:
-            self.node(entry)
-        elif self._gone & set(_named(entry)):
+        if start is not None and self._gone & set(_named(entry)):
             self._edits.drop(start, entry)
         else:
             self._pairs(entry)

@@ -12,8 +12,8 @@ from setwright.coverage.clock import (
     WARM_UP_SET_S,
     entry_seconds,
 )
-from setwright.coverage.counts import NEVER_HARD, Counts, count_items, grouped
-from setwright.coverage.shapes import total
+from setwright.coverage.counts import NEVER_HARD, count_items, grouped
+from setwright.coverage.shapes import Counts, total
 from setwright.library.table import Library
 from setwright.model.plan import Group, Item, Session, Week
 from setwright.reading import words
