@@ -252,3 +252,21 @@ def test_whose_lines_are_changed_otherwise_gain_nothing(folder: Path) -> None:
     keep(folder, file.name, done, done, "Hall block, week 2\ndate: 2027-11-08")
     assert run("next", file).exit_code == 0
     assert "pull-up: 2 x 6\n" in (folder / "block-week-3.yaml").read_text(encoding="utf-8")
+
+
+@pytest.mark.parametrize("typed", ["", "    signed off: not yet\n"])
+def test_a_stage_signed_off_in_a_week_stays_so(typed: str, folder: Path) -> None:
+    stages = f"stages:\n  hang:\n    enter when: no pain\n{typed}"
+    (folder / "block.yaml").write_text(
+        BLOCK.replace("lighter weeks", f"{stages}lighter weeks"), encoding="utf-8"
+    )
+    file = folder / "block-week-2.yaml"
+    signed = "    signed off: an invented clinician, 2027-11-08\n"
+    text = first_week(folder).replace(typed, "") if typed else first_week(folder)
+    file.write_text(
+        text.replace("    enter when: no pain\n", f"{signed}    enter when: no pain\n"), encoding="utf-8"
+    )
+    done = {"pull-up": "6, 6"}
+    keep(folder, file.name, done, done, "Hall block, week 2\ndate: 2027-11-08")
+    assert run("next", file).exit_code == 0
+    assert signed in (folder / "block-week-3.yaml").read_text(encoding="utf-8")
