@@ -25,10 +25,12 @@ def stop(message: str) -> NoReturn:
 
 def plan_text(file: Path) -> str:
     """The text of a plan, "-" being standard input, or the end of the command."""
-    from setwright.files import CannotRun, decode, read_text
+    from setwright.files import MAX_BYTES, CannotRun, decode, read_text
 
     try:
-        return decode(sys.stdin.buffer.read(), "standard input") if str(file) == "-" else read_text(file)
+        if str(file) == "-":
+            return decode(sys.stdin.buffer.read(MAX_BYTES + 1), "standard input")
+        return read_text(file)
     except CannotRun as error:
         stop(str(error))
 
