@@ -133,3 +133,28 @@ def test_what_is_not_typed_where_it_belongs_is_left() -> None:
         "Ann", "bench pull", "training max 56.5 kg", Place("squad.yaml", 1, 1, 1, 5), "training max 56.5 kg"
     )
     assert put("athletes:\n", (one,), lambda _: None) == ("athletes:\n", (one,))
+
+
+def test_in_a_block_with_its_squad_in_it_the_step_stays(tmp_path: Path) -> None:
+    squad = "squad:\n  athletes:\n    - name: Ann\n      maxes:\n        bench pull: {}\n"
+    typed = "60 kg tested 2027-10-01, training max {}"
+    rule = "next: add 1 kg to the training max every week\n"
+    work = "work:\n  - bench pull: 3 x 5\n    load: [75%, 80%, 85%]\n"
+    top = "plan: Hall\nweeks: 3\nunit: kg\npercent of: training max\n"
+    text = f"{top}{squad.format(typed.format('90%'))}{rule}{work}"
+    file = tmp_path / "block.yaml"
+    file.write_text(text, encoding="utf-8")
+    form = tmp_path / "form.yaml"
+    for plan, name, date in (
+        (file, "Hall\nweek: 1", "2027-11-15"),
+        (tmp_path / "block-week-2.yaml", "Hall, week 2", "2027-11-22"),
+    ):
+        form.write_text(
+            f"record: {name}\ndate: {date}\ndone:\n  Ann:\n    - bench pull: done\n", encoding="utf-8"
+        )
+        assert run("keep", form, "--plan", plan).exit_code == 0
+        result = run("next", plan, *(("--week", "1") if plan == file else ()))
+        assert result.exit_code == 0, result.output
+    for number, kg in ((2, 55), (3, 56)):
+        text = (tmp_path / f"block-week-{number}.yaml").read_text(encoding="utf-8")
+        assert typed.format(f"{kg} kg") in text
