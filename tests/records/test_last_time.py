@@ -92,9 +92,29 @@ def test_a_week_that_is_not_followed_is_not_known(tmp_path: Path) -> None:
     first = plan(tmp_path, 1)
     keep(first, 1, "Monday", "50 x 5, 5, 5")
     assert "what was lifted last time is not known" in loads(plan(tmp_path, 2, MORE))
+    plan(tmp_path, 2, "", "", "follows: gone.yaml\n")
     assert "what was lifted last time is not known" in loads(
-        plan(tmp_path, 3, MORE, "", "follows: gone.yaml\n").parent / "week-2.yaml"
+        plan(tmp_path, 3, MORE, "", "follows: week-2.yaml\n")
     )
+
+
+def test_more_than_last_time_done_as_planned_goes_further_back(tmp_path: Path) -> None:
+    first = plan(tmp_path, 1)
+    keep(first, 1, "Monday", "50 x 5, 5, 5", "40 x 5, 5, 5")
+    second = plan(tmp_path, 2, MORE, "", "follows: week-1.yaml\n")
+    keep(second, 2, "Monday", "done", "done")
+    told = loads(plan(tmp_path, 3, MORE, "", "follows: week-2.yaml\n"))
+    assert "55 kg" in told
+    assert "45 kg" in told
+
+
+def test_a_share_of_last_time_done_as_planned_is_not_known(tmp_path: Path) -> None:
+    first = plan(tmp_path, 1)
+    keep(first, 1, "Monday", "50 x 5, 5, 5")
+    second = plan(tmp_path, 2, " at last time - 10%", "", "follows: week-1.yaml\n")
+    keep(second, 2, "Monday", "done")
+    told = loads(plan(tmp_path, 3, MORE, "", "follows: week-2.yaml\n"))
+    assert "what was lifted last time is not known" in told
 
 
 def test_the_sheet_has_the_number_too(tmp_path: Path) -> None:

@@ -4,6 +4,8 @@ from pathlib import Path
 
 import pytest
 
+from setwright.places import Place
+from setwright.records.training_max import NewMax, put
 from tests.records.plans import run, said
 
 SQUAD = """\
@@ -108,3 +110,51 @@ def test_with_the_body_in_it_it_is_left_to_the_coach(tmp_path: Path) -> None:
     plan = PLAN + "  - dip: 3 x 5 at 75%\n    for: [Ann]\n"
     told = after(tmp_path, plan, ann=f"{DONE}    - dip: done\n", squad=squad)
     assert "dip, Ann: every 3 weeks 2.5 kg to the training max, and the body is part of it" in told
+
+
+def test_a_copy_that_is_there_already_is_passed_over(tmp_path: Path) -> None:
+    (tmp_path / "squad-2.yaml").write_text("squad: somebody's own\n", encoding="utf-8")
+    after(tmp_path)
+    assert "squad: squad-3.yaml\n" in (tmp_path / "week-4.yaml").read_text(encoding="utf-8")
+
+
+def test_two_movements_on_a_row(tmp_path: Path) -> None:
+    maxes = "60 kg tested 2027-10-01, training max 90%"
+    row = f'    maxes: {{"front squat": "{maxes}", "bench pull": "60 kg tested 2027-10-01, TM  90 %"}}\n'
+    squad = f"athletes:\n  - name: Ann\n{row}  - name: Ben\n"
+    plan = PLAN.replace("  - barbell back squat: 3 x 5 at 60 kg\n", "    for: [Ann]\n")
+    after(tmp_path, plan, ann="    - bench pull: done\n", ben="    - push-up: 8\n", squad=squad)
+    new = (tmp_path / "squad-2.yaml").read_text(encoding="utf-8")
+    assert new == squad.replace("TM  90 %", "training max 56.5 kg")
+
+
+def test_what_is_not_typed_where_it_belongs_is_left() -> None:
+    one = NewMax(
+        "Ann", "bench pull", "training max 56.5 kg", Place("squad.yaml", 1, 1, 1, 5), "training max 56.5 kg"
+    )
+    assert put("athletes:\n", (one,), lambda _: None) == ("athletes:\n", (one,))
+
+
+def test_in_a_block_with_its_squad_in_it_the_step_stays(tmp_path: Path) -> None:
+    squad = "squad:\n  athletes:\n    - name: Ann\n      maxes:\n        bench pull: {}\n"
+    typed = "60 kg tested 2027-10-01, training max {}"
+    rule = "next: add 1 kg to the training max every week\n"
+    work = "work:\n  - bench pull: 3 x 5\n    load: [75%, 80%, 85%]\n"
+    top = "plan: Hall\nweeks: 3\nunit: kg\npercent of: training max\n"
+    text = f"{top}{squad.format(typed.format('90%'))}{rule}{work}"
+    file = tmp_path / "block.yaml"
+    file.write_text(text, encoding="utf-8")
+    form = tmp_path / "form.yaml"
+    for plan, name, date in (
+        (file, "Hall\nweek: 1", "2027-11-15"),
+        (tmp_path / "block-week-2.yaml", "Hall, week 2", "2027-11-22"),
+    ):
+        form.write_text(
+            f"record: {name}\ndate: {date}\ndone:\n  Ann:\n    - bench pull: done\n", encoding="utf-8"
+        )
+        assert run("keep", form, "--plan", plan).exit_code == 0
+        result = run("next", plan, *(("--week", "1") if plan == file else ()))
+        assert result.exit_code == 0, result.output
+    for number, kg in ((2, 55), (3, 56)):
+        text = (tmp_path / f"block-week-{number}.yaml").read_text(encoding="utf-8")
+        assert typed.format(f"{kg} kg") in text

@@ -144,6 +144,7 @@ def _of_block(block: _Block, after: After) -> Coming:
         stages=then - 1 + late,
         rotate=_turns(after),
         squad=squad_file(str(plan.file), text),
+        signed=_signed(trained, block.weeks[0]),
     )
     base = with_head(str(block.file), one_week(str(block.file), block.text, block.weeks, then), head)
     said = OfBlock(tuple(map(_lines, block.weeks)), done, then)
@@ -164,6 +165,13 @@ def _names_in_block(block: _Block, trained: Week, file: Path, then: int, *, agai
     if again or then > block.number or numbered:
         return _names(name, stem, again=again)
     return names.next_block(name), names.next_block_stem(stem)
+
+
+def _signed(trained: Week, block: Week) -> dict[str, str]:
+    """The stages that were signed off in the week and not in the block, with who and when."""
+    known = {stage.name for stage in block.stages if stage.signed_off}
+    signed = ((stage.name, stage.signed_off) for stage in trained.stages if stage.name not in known)
+    return {name: f"{by.who}, {by.on.isoformat()}" for name, by in signed if by}
 
 
 def _a_week_on(week: Week) -> dt.date | None:
