@@ -28,12 +28,14 @@ ON_THE_SCREEN = {
     "pdf": "what a PDF needs, and fonts",
     "phrases": "where the phrases stand",
     "printing": "which file was written",
+    "told": "what the file and the template of a report are called",
 }
 """Modules whose texts are said by the command or name files, and stand on no sheet."""
 
 OF_DRAWINGS = {
     "#fff", "-above", "-front", ".html.j2", "Liberation Sans, Arial, Helvetica, sans-serif", "bold",
     "data/templates", "end", "http://www.w3.org/2000/svg", "img", "middle", "mm", "none", "picture", "round",
+    "stroke",
     "setwright", "translate(0 ", "url(#",
 }  # fmt: skip
 """Parts of pictures and pages."""

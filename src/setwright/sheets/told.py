@@ -14,6 +14,7 @@ from setwright.sheets.editions import MARK_LENGTH, Edition
 from setwright.sheets.html import page_html
 from setwright.sheets.kinds import Paper
 from setwright.sheets.names import PERSON_BYTES, slug, stem
+from setwright.sheets.phrases import say
 from setwright.sheets.style import in_its_style
 
 NUMBER: Final = 9
@@ -23,8 +24,8 @@ NUMBER: Final = 9
 class Page(NamedTuple):
     """The form of the page, as its template asks for it."""
 
+    title: str
     name: str = "told"
-    title: str = "report on the week"
     upright: bool = True
 
 
@@ -62,7 +63,7 @@ def told_html(checked: Checked, told: Told, paper: Paper, printed: dt.date | Non
     footer = words.footer(week, words.MARK)
     sheet = ToldSheet(told.title, told.about, public, sections, told.form.last, footer)
     mark = hashlib.sha256(repr(sheet).encode("utf-8", "surrogatepass")).hexdigest()[:MARK_LENGTH]
-    return page_html(checked, Page(), paper, (sheet,), Edition(mark, printed))
+    return page_html(checked, Page(say("report.window")), paper, (sheet,), Edition(mark, printed))
 
 
 def told_name(checked: Checked, told: Told, paper: Paper) -> str:

@@ -6,8 +6,9 @@ from typing import Final, NamedTuple
 
 from setwright.loads.estimates import FORMULAS
 from setwright.model.room import kilograms
-from setwright.reading.words import listed, number
+from setwright.reading.words import number
 from setwright.records.trend import Point, Trend
+from setwright.sheets.phrases import say
 from setwright.sheets.svg import arrow_head, drawing, line, polyline, ring, text
 from setwright.sheets.svg import path as stroke
 
@@ -36,6 +37,8 @@ ROOM_DATE: Final = 24.0
 """Least distance of two labels, mm; the first and the last always stand; choice."""
 HALO: Final[Mapping[str, str | float]] = {"stroke": "#fff", "stroke_width": 1.1, "paint_order": "stroke"}
 """White round letters that stand on a line; mm, choice."""
+FIRST_NAMES: Final = 4
+"""Formulas in the second line of the key; the others stand in the third (choice: as many as fit)."""
 LETTERS: Final = 50
 """Most letters of a line of large type (choice: as many as the width holds)."""
 
@@ -67,7 +70,7 @@ def trend_svg(name: str, trends: Sequence[Trend]) -> str:
     if not charts:
         raise NothingToDraw(f"{name} has no load of a movement on record more than once; nothing is drawn")
     height = TITLE + len(charts) * PANEL + KEY
-    told = f"{name}: the heaviest set of each record"
+    told = say("loads.title", name=name)
     body = [text((0, LARGE), _cut(told), LARGE, font_weight="bold")]
     body += [piece for at, one in enumerate(charts) for piece in _chart(one, TITLE + at * PANEL)]
     body += _key(height - KEY)
@@ -75,8 +78,7 @@ def trend_svg(name: str, trends: Sequence[Trend]) -> str:
 
 
 def _chart(trend: Trend, top: float) -> Iterator[str]:
-    more = " added to the body" if trend.added else ""
-    yield text((0, top + LARGE), _cut(f"{trend.movement}, {trend.unit}{more}"), LARGE)
+    yield text((0, top + LARGE), _cut(_head(trend)), LARGE)
     scale = _scale(trend, top)
     yield line((LEFT - 3, top + FOOT), (RIGHT + 4, top + FOOT), AXIS)
     ends = [(value, scale.at(scale.first, value)[1]) for value in (max(_loads(trend)), min(_loads(trend)))]
@@ -88,6 +90,12 @@ def _chart(trend: Trend, top: float) -> Iterator[str]:
     yield from (ring(place, DOT, LOAD) for place in places)
     yield from (piece for point in trend.points for piece in _range(point, trend, scale))
     yield from _labels(trend, places, top)
+
+
+def _head(trend: Trend) -> str:
+    if trend.added:
+        return say("loads.movement_added", movement=trend.movement, unit=trend.unit)
+    return say("loads.movement", movement=trend.movement, unit=trend.unit)
 
 
 def _cut(words: str) -> str:
@@ -143,7 +151,7 @@ def _labels(trend: Trend, places: Sequence[tuple[float, float]], top: float) -> 
 
 
 def _set(point: Point, trend: Trend) -> str:
-    return f"{number(round(_load(point.kg, trend), 1))} × {number(point.reps)}"
+    return say("loads.set", load=number(round(_load(point.kg, trend), 1)), reps=number(point.reps))
 
 
 def _apart(across: Sequence[float], room: float) -> list[int]:
@@ -157,11 +165,12 @@ def _apart(across: Sequence[float], room: float) -> list[int]:
 
 
 def _key(top: float) -> Iterator[str]:
-    first, then = listed([*FORMULAS][:4]).replace(" and ", ", "), listed([*FORMULAS][4:])
+    names = [*FORMULAS]
+    first, then = ", ".join(names[:FIRST_NAMES]), ", ".join(names[FIRST_NAMES:])
     words = (
-        "ring: load × repetitions; bar: estimated max, not tested,",
-        f"from the lowest to the highest of {first},",
-        f"{then}; arrow: at least, effort not said",
+        say("loads.key_what"),
+        say("loads.key_from", formulas=first),
+        say("loads.key_arrow", formulas=then),
     )
     yield line((0, top), (WIDTH, top), AXIS)
     yield from (text((0, top + 4.6 * at + SMALL + 0.8), said, SMALL) for at, said in enumerate(words))
@@ -169,4 +178,4 @@ def _key(top: float) -> Iterator[str]:
 
 def _in_words(trend: Trend) -> str:
     points = ", ".join(f"{point.on} {_set(point, trend)}" for point in trend.points)
-    return f"{trend.movement}, {trend.unit}: {points}"
+    return f"{_head(trend)}: {points}"
