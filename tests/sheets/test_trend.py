@@ -37,7 +37,7 @@ def test_a_chart_a_movement_in_the_look_of_the_other_pictures() -> None:
     assert root.attrib["role"] == "img"
     assert root.attrib["aria-label"] == (
         "Zoe: the heaviest set of each record. dip, kg: 2027-11-01 40 × 8, 2027-11-08 42.5 × 8. "
-        "pull-up, kg added to the body: 2027-11-01 5 × 8, 2027-11-08 10 × 8"
+        "pull-up, kg: 2027-11-01 5 × 8, 2027-11-08 10 × 8"
     )
     assert {"dip, kg", "pull-up, kg added to the body", "40 × 8", "10 × 8", "2027-11-08"} <= {*texts(root)}
     assert "squat" not in " ".join(texts(root))

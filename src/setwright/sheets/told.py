@@ -24,9 +24,13 @@ NUMBER: Final = 9
 class Page(NamedTuple):
     """The form of the page, as its template asks for it."""
 
-    title: str
     name: str = "told"
     upright: bool = True
+
+    @property
+    def title(self) -> str:
+        """What follows the plan's title in the window."""
+        return say("title.report")
 
 
 class Print(NamedTuple):
@@ -63,7 +67,7 @@ def told_html(checked: Checked, told: Told, paper: Paper, printed: dt.date | Non
     footer = words.footer(week, words.MARK)
     sheet = ToldSheet(told.title, told.about, public, sections, told.form.last, footer)
     mark = hashlib.sha256(repr(sheet).encode("utf-8", "surrogatepass")).hexdigest()[:MARK_LENGTH]
-    return page_html(checked, Page(say("report.window")), paper, (sheet,), Edition(mark, printed))
+    return page_html(checked, Page(), paper, (sheet,), Edition(mark, printed))
 
 
 def told_name(checked: Checked, told: Told, paper: Paper) -> str:

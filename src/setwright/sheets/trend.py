@@ -11,6 +11,7 @@ from setwright.records.trend import Point, Trend
 from setwright.sheets.phrases import say
 from setwright.sheets.svg import arrow_head, drawing, line, polyline, ring, text
 from setwright.sheets.svg import path as stroke
+from setwright.sheets.words import listed
 
 WIDTH: Final = 120.0
 PANEL: Final = 46.0
@@ -37,8 +38,6 @@ ROOM_DATE: Final = 24.0
 """Least distance of two labels, mm; the first and the last always stand; choice."""
 HALO: Final[Mapping[str, str | float]] = {"stroke": "#fff", "stroke_width": 1.1, "paint_order": "stroke"}
 """White round letters that stand on a line; mm, choice."""
-FIRST_NAMES: Final = 4
-"""Formulas in the second line of the key; the others stand in the third (choice: as many as fit)."""
 LETTERS: Final = 50
 """Most letters of a line of large type (choice: as many as the width holds)."""
 
@@ -70,7 +69,7 @@ def trend_svg(name: str, trends: Sequence[Trend]) -> str:
     if not charts:
         raise NothingToDraw(f"{name} has no load of a movement on record more than once; nothing is drawn")
     height = TITLE + len(charts) * PANEL + KEY
-    told = say("loads.title", name=name)
+    told = say("trend.title", name=name)
     body = [text((0, LARGE), _cut(told), LARGE, font_weight="bold")]
     body += [piece for at, one in enumerate(charts) for piece in _chart(one, TITLE + at * PANEL)]
     body += _key(height - KEY)
@@ -78,7 +77,8 @@ def trend_svg(name: str, trends: Sequence[Trend]) -> str:
 
 
 def _chart(trend: Trend, top: float) -> Iterator[str]:
-    yield text((0, top + LARGE), _cut(_head(trend)), LARGE)
+    of = say("trend.added" if trend.added else "trend.chart", movement=trend.movement, unit=trend.unit)
+    yield text((0, top + LARGE), _cut(of), LARGE)
     scale = _scale(trend, top)
     yield line((LEFT - 3, top + FOOT), (RIGHT + 4, top + FOOT), AXIS)
     ends = [(value, scale.at(scale.first, value)[1]) for value in (max(_loads(trend)), min(_loads(trend)))]
@@ -90,12 +90,6 @@ def _chart(trend: Trend, top: float) -> Iterator[str]:
     yield from (ring(place, DOT, LOAD) for place in places)
     yield from (piece for point in trend.points for piece in _range(point, trend, scale))
     yield from _labels(trend, places, top)
-
-
-def _head(trend: Trend) -> str:
-    if trend.added:
-        return say("loads.movement_added", movement=trend.movement, unit=trend.unit)
-    return say("loads.movement", movement=trend.movement, unit=trend.unit)
 
 
 def _cut(words: str) -> str:
@@ -151,7 +145,7 @@ def _labels(trend: Trend, places: Sequence[tuple[float, float]], top: float) -> 
 
 
 def _set(point: Point, trend: Trend) -> str:
-    return say("loads.set", load=number(round(_load(point.kg, trend), 1)), reps=number(point.reps))
+    return f"{number(round(_load(point.kg, trend), 1))} × {number(point.reps)}"
 
 
 def _apart(across: Sequence[float], room: float) -> list[int]:
@@ -165,12 +159,11 @@ def _apart(across: Sequence[float], room: float) -> list[int]:
 
 
 def _key(top: float) -> Iterator[str]:
-    names = [*FORMULAS]
-    first, then = ", ".join(names[:FIRST_NAMES]), ", ".join(names[FIRST_NAMES:])
+    first, then = ", ".join([*FORMULAS][:4]), listed([*FORMULAS][4:])
     words = (
-        say("loads.key_what"),
-        say("loads.key_from", formulas=first),
-        say("loads.key_arrow", formulas=then),
+        say("trend.key_ring"),
+        say("trend.key_bar", formulas=first),
+        say("trend.key_arrow", formulas=then),
     )
     yield line((0, top), (WIDTH, top), AXIS)
     yield from (text((0, top + 4.6 * at + SMALL + 0.8), said, SMALL) for at, said in enumerate(words))
@@ -178,4 +171,5 @@ def _key(top: float) -> Iterator[str]:
 
 def _in_words(trend: Trend) -> str:
     points = ", ".join(f"{point.on} {_set(point, trend)}" for point in trend.points)
-    return f"{_head(trend)}: {points}"
+    chart = say("trend.chart", movement=trend.movement, unit=trend.unit)
+    return f"{chart}: {points}"
