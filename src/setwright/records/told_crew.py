@@ -48,7 +48,7 @@ def own_sections(found: LookBack, review: Review) -> tuple[Section, ...]:
     open_ = [line.name for _, line in one.lines if line.planned and not line.is_done]
     moved = [
         told
-        for trend in loads_of(found, one.name)
+        for trend in loads_of(found, review, one.name)
         for told in _moved(trend.movement, trend.unit, [point.kg for point in trend.points])
     ]
     return (
