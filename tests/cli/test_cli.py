@@ -401,7 +401,7 @@ def test_a_sheet_of_a_block_is_that_of_one_week(tmp_path: Path) -> None:
     page = (tmp_path / "winter-block-week-3-2-session-a4.html").read_text(encoding="utf-8")
     assert "Winter block, week 3 of 4" in page
     assert "Monday 13 December 2027" in page
-    assert "24 kg" in page
+    assert "24\N{NO-BREAK SPACE}kg" in page
 
 
 @pytest.mark.parametrize(
