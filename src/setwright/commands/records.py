@@ -33,6 +33,7 @@ def record(
     from setwright.records.form import HEAD, form_of
     from setwright.records.paper import as_yaml
     from setwright.report import terminal
+    from setwright.report.wrapping import plain
 
     checked = shared.checked(file, only_plans=True)
     if any(one.level is Level.error for one in checked.findings):
@@ -53,7 +54,8 @@ def record(
         typer.echo(text, nl=False)
         return
     shared.write_new(target, text, "what is typed in it would be lost")
-    typer.echo(f"{target}  ({', '.join(name for name, _ in sheet.athletes) or 'nobody has a line in it'})")
+    names = ", ".join(name for name, _ in sheet.athletes)
+    typer.echo(plain(f"{target}  ({names or 'nobody has a line in it'})"))
 
 
 def _session(week: "Week", day: str | None, file: Path) -> "Session":
@@ -159,7 +161,7 @@ def next_(
     except CannotRun as error:
         shared.stop(str(error))
     for told in done.unread:
-        typer.echo(f"setwright: {told}; it is left out", err=True)
+        shared.tell(f"{told}; it is left out")
     if not done.records:
         shared.stop(
             f"no record of {done.week.title} is kept in {plan.folder}, so nothing is known of what was done; "
