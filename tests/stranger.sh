@@ -36,4 +36,4 @@ sed -n 's/^\$ //p' README.md | while read -r command; do
   fi
 done
 step "printed:"
-find "$home/setwright" -name '*.html' -newer "$home/setwright/README.md" -printf '        %P, %s bytes\n' | sort
+find "$home"/setwright/{sheets,crew} -name '*.html' -printf '        %f, %s bytes\n' | sort
