@@ -24,12 +24,35 @@ class Built(UserDict[str, Any]):
         return get_group(module.app).commands[name]
 
 
+PLAINLY: Final = (
+    ("Value error, ", ""),
+    ("Input should be a valid integer, unable to parse string as an integer", "it takes a whole number"),
+    ("Input should be greater than or equal to", "the least it takes is"),
+)
+"""What a library says of a value on the command line, and what that is in words for a coach."""
+
+
 class OneOfMany(TyperGroup):
     """The commands of ``MODULES``."""
 
     def __init__(self, **settings: Any) -> None:
         super().__init__(**settings)
         self.commands = Built(MODULES)
+
+    def resolve_command(self, ctx: Any, args: list[str]) -> Any:
+        """The command that is named; a file in its place is answered with the line to type."""
+        if args[0] not in MODULES and args[0].endswith((".yaml", ".yml")):
+            ctx.fail(f"a command comes first: setwright check {args[0]}")
+        return super().resolve_command(ctx, args)
+
+    def invoke(self, ctx: Any) -> Any:
+        """The command run; what is wrong with a value is said plainly."""
+        try:
+            return super().invoke(ctx)
+        except typer.BadParameter as wrong:
+            for words, plain in PLAINLY:
+                wrong.message = wrong.message.replace(words, plain)
+            raise
 
 
 app = typer.Typer(

@@ -4,7 +4,7 @@ Each figure is the best of several runs: what else the machine does must not cou
 """
 
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 
 import numpy as np
 from scipy.optimize import lsq_linear
@@ -18,6 +18,7 @@ from setwright.engine.scores import scores
 from setwright.engine.sharing import Joint, activations, largest_load
 from setwright.engine.strands import strands, unit_length_range
 from setwright.library.rows import load_rows
+from tests.bench.figures import Figure, at_least, at_most, seen
 
 RUNS = 10
 LEAST_POSE_STRANDS = 200_000  # a second
@@ -51,8 +52,8 @@ def scipy_loop(joint: Joint, need: Floats) -> None:
         lsq_linear(np.vstack([equations, costs]), goal, bounds, method="bvls")
 
 
-def sharing(paths: ArmPaths) -> bool:
-    """Measure load sharing, print, and say whether it is fast enough."""
+def sharing(paths: ArmPaths) -> Iterator[Figure]:
+    """Load sharing in postures a second, and against SciPy's loop."""
     moments = part_moments(scores(paths).arms_at, paths.frames, paths.bones, geometry())
     joint = Joint(
         moments.reshape(-1, *moments.shape[2:]),
@@ -66,14 +67,14 @@ def sharing(paths: ArmPaths) -> bool:
     shared = len(need) / best(lambda: activations(joint, need))
     some = joint.of(slice(0, None, len(need) // LOOPED))
     loop = len(some.axis) / best(lambda: scipy_loop(some, need[:: len(need) // LOOPED]))
-    print(f"engine: {shared:,.0f} postures shared a second (at least {LEAST_SHARED:,})")
-    print(f"engine: {shared / loop:.0f} times a SciPy loop's {loop:,.0f} (at least {LEAST_RATIO})")
-    print(f"engine: {limits:,.0f} largest loads a second")
-    return shared >= LEAST_SHARED and shared >= LEAST_RATIO * loop
+    yield at_least("postures shared", shared, LEAST_SHARED, "{:,.0f} a second")
+    yield seen("postures shared by a SciPy loop", loop, "{:,.0f} a second")
+    yield at_least("sharing against that loop", shared / loop, LEAST_RATIO, "{:.0f} times")
+    yield seen("largest loads", limits, "{:,.0f} a second")
 
 
-def main() -> bool:
-    """Measure, print, and say whether all figures hold."""
+def figures() -> Iterator[Figure]:
+    """Strands, the library scored, load sharing."""
     rows = [row for row in load_rows() if row.path is not None]
     shoulder = geometry()
     unit_length_range()
@@ -81,10 +82,7 @@ def main() -> bool:
     pose_strands = paths.u[..., 0].size * len(shoulder.part)
     rate = pose_strands / best(lambda: strands(paths.frames, paths.bones, shoulder))
     library = best(lambda: scored_fields(rows))
-    print(f"engine: {rate:,.0f} pose-strands a second (at least {LEAST_POSE_STRANDS:,})")
-    print(f"engine: {len(rows)} movements scored in {library:.3f} s (goal {LONGEST_LIBRARY}, fails at twice)")
-    return sharing(paths) and rate >= LEAST_POSE_STRANDS and library <= SLOW_MACHINE * LONGEST_LIBRARY
-
-
-if __name__ == "__main__":
-    raise SystemExit(not main())
+    yield at_least("pose-strands", rate, LEAST_POSE_STRANDS, "{:,.0f} a second")
+    slowest = SLOW_MACHINE * LONGEST_LIBRARY
+    yield at_most(f"{len(rows)} movements scored", library, slowest, "{:.2f} s", goal=LONGEST_LIBRARY)
+    yield from sharing(paths)

@@ -1,12 +1,14 @@
 """What a timetable costs: 30 athletes, 12 stations, 10 lines in under 2 s; how it grows to 120 athletes."""
 
 import time
+from collections.abc import Iterator
 from functools import partial
 from pathlib import Path
 
 from setwright.floor.conflicts import conflicts
 from setwright.floor.room import floor, room
 from setwright.own.plan import read_plan
+from tests.bench.figures import Figure, at_most, seen
 
 LONGEST_S = 2.0
 """Of processor time, for 30 athletes."""
@@ -75,14 +77,10 @@ def _nothing(_folder: Path, _name: str) -> None:
     return None
 
 
-def main() -> bool:
-    """Measure, print, and say whether 30 athletes have their timetable in time."""
-    times = {}
+def figures() -> Iterator[Figure]:
+    """The timetable of each squad and what came out; 30 athletes are asked to have it in time."""
     for athletes in ATHLETES:
-        times[athletes], told = cost(athletes)
-        print(f"floor: {athletes:>3} athletes, 12 stations, 10 lines: {times[athletes]:.2f} s ({told})")
-    return times[JUDGED] <= LONGEST_S
-
-
-if __name__ == "__main__":
-    main()
+        took, told = cost(athletes)
+        what = f"{athletes} athletes, 12 stations, 10 lines: {told}"
+        judged = athletes == JUDGED
+        yield at_most(what, took, LONGEST_S, "{:.2f} s") if judged else seen(what, took, "{:.2f} s")

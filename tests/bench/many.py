@@ -8,10 +8,12 @@ import os
 import statistics
 import subprocess
 import sys
+from collections.abc import Iterator
 from pathlib import Path
 from tempfile import TemporaryDirectory
 from typing import NamedTuple
 
+from tests.bench.figures import Figure, at_most, seen
 from tests.bench.startup import SESSION
 
 FEW, MANY = 10, 1_000
@@ -41,8 +43,8 @@ def cost(plans: list[Path]) -> Cost:
     return Cost(used.ru_utime + used.ru_stime, used.ru_maxrss / 1024)
 
 
-def main() -> bool:
-    """Measure, print, and say whether time a plan and memory stay flat."""
+def figures() -> Iterator[Figure]:
+    """Time a plan and largest memory, with few plans and with many."""
     with TemporaryDirectory() as folder:
         plans = [Path(folder) / f"week-{number}.yaml" for number in range(MANY)]
         for number, plan in enumerate(plans):
@@ -57,8 +59,9 @@ def main() -> bool:
     few = statistics.median((ten.seconds - start) / (FEW - 1) for _, ten in rounds)
     each = (many.seconds - start) / (MANY - 1)
     before = statistics.median(ten.memory for _, ten in rounds)
-    time, memory = each / few, many.memory / before
-    print(f"many plans: {1000 * few:.1f} ms each of {FEW}, {1000 * each:.1f} ms each of {MANY:,}")
-    print(f"many plans: {before:.0f} MB with {FEW}, {many.memory:.0f} MB with {MANY:,}")
-    print(f"many plans: {time:.2f} times the time, {memory:.2f} times the memory (goal {GOAL})")
-    return max(time, memory) <= GATE
+    yield seen("start-up with the first plan", 1000 * start, "{:.0f} ms")
+    yield seen(f"each more of {FEW} plans", 1000 * few, "{:.1f} ms")
+    yield seen(f"each more of {MANY:,} plans", 1000 * each, "{:.1f} ms")
+    yield at_most("time of each", each / few, GATE, "{:.2f} times", goal=GOAL)
+    yield seen(f"memory with {FEW} plans", before, "{:.0f} MB")
+    yield at_most(f"memory with {MANY:,} plans", many.memory / before, GATE, "{:.2f} times", goal=GOAL)

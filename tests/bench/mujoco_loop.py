@@ -5,6 +5,7 @@ still, the humerus turning. MuJoCo takes one posture at a time: kinematics, then
 """
 
 import time
+from collections.abc import Iterator
 
 import mujoco
 import numpy as np
@@ -14,6 +15,7 @@ from setwright.engine.geometry import geometry
 from setwright.engine.girdle import Girdle, girdle
 from setwright.engine.muscles import model_muscles, other_strands
 from tests.bench.engine import best
+from tests.bench.figures import Figure, at_least, seen
 
 POSTURES = 2_000
 LEAST_RATIO = 0.5  # to a compiled loop over one body: information, not a goal
@@ -45,8 +47,8 @@ def scene(still: Girdle) -> mujoco.MjModel:
     )
 
 
-def main() -> bool:
-    """Measure, print, and say whether NumPy in a batch keeps up with a compiled loop."""
+def figures() -> Iterator[Figure]:
+    """Postures a second, and against the compiled loop."""
     still = girdle(elbow_direction(30.0, 60.0), 0.0, geometry())
     model = scene(still)
     data = mujoco.MjData(model)
@@ -63,5 +65,5 @@ def main() -> bool:
     loop = POSTURES / (time.perf_counter() - start)
     muscles = model_muscles()
     ours = POSTURES / best(lambda: other_strands(frames, still, muscles))
-    print(f"engine: {ours:,.0f} postures of 22 strands a second, {ours / loop:.1f} times MuJoCo's loop")
-    return ours >= LEAST_RATIO * loop
+    yield seen("postures of 22 strands", ours, "{:,.0f} a second")
+    yield at_least("against MuJoCo's loop", ours / loop, LEAST_RATIO, "{:.1f} times")

@@ -4,6 +4,7 @@ The best of a few runs counts; a command adds its start-up (``startup``).
 """
 
 import time
+from collections.abc import Iterator
 from functools import partial
 from pathlib import Path
 
@@ -11,6 +12,7 @@ from setwright.checked import check_plan
 from setwright.files import read_beside
 from setwright.rules.crossing_work_only import BAD as LONG_SEARCH
 from setwright.swapping.proposal import Proposal, propose
+from tests.bench.figures import Figure, at_most, seen
 
 EXAMPLE = Path(__file__).parents[2] / "examples" / "skerrow-bay" / "week-flawed.yaml"
 RUNS = 3
@@ -32,17 +34,11 @@ def timed(file: Path, text: str) -> tuple[float, Proposal]:
     return min(times), proposal
 
 
-def main() -> bool:
-    """Measure, print, and say whether both figures hold."""
+def figures() -> Iterator[Figure]:
+    """The example week, and one set of changes of the longest search."""
     example, _ = timed(EXAMPLE, EXAMPLE.read_text(encoding="utf-8"))
     whole, longest = timed(Path("week.yaml"), LONG_SEARCH)
     a_set = 1000 * whole / longest.found.tried
-    print(f"swap: the example week in {example:.2f} s (at most {LONGEST_S:g})")
-    print(
-        f"swap: {a_set:.1f} ms a set of changes (at most {LONGEST_A_SET_MS:g}), {whole:.1f} s at the longest"
-    )
-    return example <= LONGEST_S and a_set <= LONGEST_A_SET_MS
-
-
-if __name__ == "__main__":
-    raise SystemExit(not main())
+    yield at_most("proposal for the example week", example, LONGEST_S, "{:.2f} s")
+    yield at_most("one set of changes, covered and judged", a_set, LONGEST_A_SET_MS, "{:.1f} ms")
+    yield seen("the longest search", whole, "{:.1f} s")

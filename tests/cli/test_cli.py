@@ -13,8 +13,9 @@ import pytest
 from typer.testing import CliRunner, Result
 
 from setwright import __version__
-from setwright.cli import app, main
+from setwright.cli import MODULES, app, main
 from setwright.commands.sheets import sheet
+from setwright.library.rows import load_rows
 from setwright.rules.no_cure_in_this_gym import BAD as NO_CURE
 from setwright.sheets.kinds import KINDS, LARGE
 
@@ -29,6 +30,36 @@ def run(*arguments: str) -> Result:
 
 def test_version() -> None:
     assert run("--version").output == f"setwright {__version__}\n"
+
+
+def test_help_says_in_one_whole_line_what_each_command_does() -> None:
+    commands = run("--help").output.split("Commands:\n")[1].splitlines()
+    assert [line.split()[0] for line in commands] == list(MODULES)
+    assert all(line.endswith(".") and not line.endswith("...") for line in commands)
+
+
+def test_a_plan_in_the_place_of_a_command_is_answered_with_the_line_to_type() -> None:
+    result = run("thursday.yaml")
+    assert result.exit_code == 2
+    assert "Error: a command comes first: setwright check thursday.yaml" in result.stderr
+    assert "Did you mean 'check'" in run("chek", "thursday.yaml").stderr
+
+
+@pytest.mark.parametrize(
+    ("arguments", "words"),
+    [
+        (("sheet", "a.yaml", "--kind", "card"), "--kind': 'card' is not one of 'all', 'week'"),
+        (("floor", "a.yaml", "--minutes", "x"), "--minutes': "),
+        (("floor", "a.yaml", "--minutes", "0"), "--minutes': "),
+    ],
+)
+def test_a_value_that_does_not_fit_is_told_in_no_library_s_words(
+    arguments: tuple[str, ...], words: str
+) -> None:
+    result = run(*arguments)
+    assert result.exit_code == 2
+    assert f"Invalid value for '{words}" in result.stderr
+    assert not any(library in result.stderr for library in ("Value error", "Input should", "parse string"))
 
 
 def test_each_command_shows_help_with_an_example() -> None:
@@ -123,7 +154,7 @@ def test_move_draws_one_picture(tmp_path: Path) -> None:
 def test_move_json_of_everything() -> None:
     moves = json.loads(run("move", "--format", "json").output)
     assert moves["format"] == "setwright-move/1"
-    assert len(moves["movements"]) == 185
+    assert len(moves["movements"]) == len(load_rows())
 
 
 def test_sheets_are_written_whole_and_named(tmp_path: Path) -> None:

@@ -26,6 +26,12 @@ def test_a_known_name_gives_key_and_own_name() -> None:
     assert LIBRARY.names() == [row.name for row in ROWS]
 
 
+def test_the_shipped_library_is_what_is_in_its_file() -> None:
+    data = json.loads(table.LIBRARY_FILE.read_text(encoding="utf-8"))
+    shipped = library()
+    assert {key: shipped.movement(key) for key in shipped.keys()} == data["movements"]  # noqa: SIM118 - keys() of the library
+
+
 def test_a_persons_name_is_read_and_answered_with_ours() -> None:
     assert LIBRARY.find("Pendlay rows").name == "dead-stop barbell row"
     assert LIBRARY.find("Pendley row").nearest[0] == "dead-stop barbell row"

@@ -13,6 +13,7 @@ from tests.pages.browser import Browser, installed
 from tests.pages.faults import faults
 from tests.pages.measure import measure
 from tests.pages.plans import CLUB, LONG, check
+from tests.pages.reports import reports
 
 needs_a_browser = pytest.mark.skipif(
     installed() is None and os.environ.get("CI") != "true", reason="not run: no Chromium"
@@ -23,6 +24,18 @@ needs_a_browser = pytest.mark.skipif(
 def test_every_sheet_prints_as_it_should(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
     assert main(tmp_path) == 0, capsys.readouterr().out
     assert len(list(tmp_path.glob("*.html"))) == len(list(tmp_path.glob("*.pdf"))) > 0
+
+
+@needs_a_browser
+def test_every_report_prints_as_it_should(browser: Browser, tmp_path: Path) -> None:
+    """A report is laid out as the summary is, on as many pages as it takes."""
+    told = []
+    for name, paper, html in reports(tmp_path):
+        file = tmp_path / name
+        file.write_text(html, encoding="utf-8")
+        told += [f"{name}: {fault}" for fault in faults(measure(browser, file, "summary", paper))]
+    assert told == []
+    assert len(list(tmp_path.glob("*.pdf"))) == 2 * 2 * 3 * 2
 
 
 @pytest.fixture(scope="module")

@@ -204,6 +204,63 @@ def test_a_tab_does_not_also_break_the_structure() -> None:
     assert plain(read_tree("week.yaml", text).root) == {"work": [{"dip": "3 x 8", "rest": "2:00"}]}
 
 
+MIXED = """\
+sessions:
+  - day: Monday
+    work:
+      - bench press: 4 x 6
+\trest: 2:00
+      - dip: 3 x 8
+\t\ttempo: 3010
+\tnote: slow
+\t\tand deep
+\t- pull-up: 3 x 8
+"""
+
+
+def test_a_line_with_tabs_is_put_in_line_with_what_stands_above_it() -> None:
+    tree = read_tree("week.yaml", MIXED)
+    (finding,) = tree.findings
+    assert finding.change == "write `        rest: 2:00`"
+    assert [seen.text for seen in finding.seen] == [
+        "write `        tempo: 3010`",
+        "write `        note: slow`",
+        "write `          and deep`",
+        "write `      - pull-up: 3 x 8`",
+    ]
+    assert plain(tree.root)["sessions"][0]["work"] == [  # type: ignore[index]  # plain text, keys and lists
+        {"bench press": "4 x 6", "rest": "2:00"},
+        {"dip": "3 x 8", "tempo": "3010", "note": "slow and deep"},
+        {"pull-up": "3 x 8"},
+    ]
+
+
+def test_a_file_of_tabs_alone_is_read_by_its_steps() -> None:
+    text = (
+        "sessions:\n\t- day: Monday\n\t  work:\n\t\t- superset:\n\t\t\t- dip: 3 x 8\n\t\t\t  rest: none\n"
+        "\t\t\t- row: 3 x 8\n\t\t  rest: 2:00\n\t\t- curl: 3 x 8\n"
+        "\t- day: Friday\n\t  work:\n\t\t- press: 3 x 8\nunit: kg\n"
+    )
+    pair = {"superset": [{"dip": "3 x 8", "rest": "none"}, {"row": "3 x 8"}], "rest": "2:00"}
+    assert plain(read_tree("week.yaml", text).root) == {
+        "sessions": [
+            {"day": "Monday", "work": [pair, {"curl": "3 x 8"}]},
+            {"day": "Friday", "work": [{"press": "3 x 8"}]},
+        ],
+        "unit": "kg",
+    }
+
+
+def test_places_on_a_line_that_began_with_tabs_are_those_that_were_typed() -> None:
+    text = "work:\n  - dip: 3 x 8\n\t\t\t\t\t\trest: maybe\n"
+    (finding,) = read_tree("week.yaml", text).findings
+    assert (finding.place.line, finding.place.column, finding.change) == (3, 1, "write `    rest: maybe`")
+    work = read_tree("week.yaml", text).root.pairs[0][1]  # type: ignore[union-attr]  # the text is keys
+    (dip,) = work.nodes  # type: ignore[union-attr]  # and a list
+    (_, (_, value)) = dip.pairs  # type: ignore[union-attr]  # of keys
+    assert (value.place.line, value.place.column, value.place.end_column) == (3, 13, 18)
+
+
 def test_text_split_by_a_comma_is_put_back_together() -> None:
     tree = read_tree("week.yaml", "- {move: dip, do: 12, 10, 8, rest: [1]}\n")
     assert plain(tree.root) == [{"move": "dip", "do": "12, 10, 8", "rest": ["1"]}]

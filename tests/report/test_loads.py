@@ -176,6 +176,13 @@ EACH = [
         ),
     ),
     (
+        f"{SQUAT}60 kg, drop 20% for max",
+        (
+            "60 kg; on the 20 kg bar all 60 kg 20 a side "
+            "drop of 20 %; on the 20 kg bar all 47.5 kg 10 + 2.5 + 1.25 a side"
+        ),
+    ),
+    (
         f"{SQUAT}90 kg",
         (
             "on the 20 kg bar all 90 kg 20 + 10 + 5 a side Not all there at once for Ann and Bo: "
@@ -202,6 +209,10 @@ def test_without_a_gym_file_nothing_is_rounded(said: Callable[..., str]) -> None
     assert said(f"{SQUAT}76%\n    for: [Ann]", room="") == "Ann 76 kg 76 % of 100 kg is 76 kg"
     assert said("flat dumbbell bench press: 3 x 8 at 15 kg", room="") == "all 15 kg each 15 kg"
     assert said(f"{SQUAT}40 kg", room="", people="") == "all 40 kg"
+    assert (
+        said(f"{SQUAT}40 kg, drop 25% for max", room="", people="")
+        == "40 kg all 40 kg drop of 25 % all 30 kg"
+    )
     assert said(f"{SQUAT}40 kg", room="gym:\n  racks: 1\n") == "all - 40 kg, nothing here carries it"
 
 
@@ -260,6 +271,17 @@ def test_json_says_who_lifts_what() -> None:
     assert (emme["load_kg"], emme["why_not"]) == (None, "below the bar")
     assert squat["sets"][0]["asked"] == "warm-up set, 50 % of the first work load"
     assert row["not_at_once"]["short"] == ["4 of 30 lb dumbbells wanted, 2 there"]
+
+
+def test_json_of_a_drop(tmp_path: Path) -> None:
+    plan = tmp_path / "week.yaml"
+    plan.write_text(
+        "plan: A\nunit: kg\nwork:\n  - goblet squat: 3 x 8 at 20 kg, drop 25% for max\n", encoding="utf-8"
+    )
+    told = json.loads(run(str(plan), "--format", "json")[0])
+    jsonschema.validate(told, SCHEMA)
+    _, drop = told["sessions"][0]["lines"][0]["sets"]
+    assert (drop["what"], drop["asked"], drop["loads"][0]["load_kg"]) == ("drop", "drop of 25 %", 15)
 
 
 def test_json_of_a_machine_has_what_was_asked(tmp_path: Path) -> None:

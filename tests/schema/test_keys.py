@@ -7,8 +7,8 @@ from collections.abc import Mapping
 import pytest
 
 from setwright.model import reader
+from setwright.model.days import DAYS, SHORTEST_DAY
 from setwright.model.muscles import GROUP_WORDS
-from setwright.model.plan import DAYS, SHORTEST_DAY
 from setwright.model.reader import (
     group,
     gym,

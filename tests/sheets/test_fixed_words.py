@@ -33,7 +33,7 @@ ON_THE_SCREEN = {
 
 OF_DRAWINGS = {
     "#fff", "-above", "-front", ".html.j2", "Liberation Sans, Arial, Helvetica, sans-serif", "bold",
-    "data/templates", "end", "http://www.w3.org/2000/svg", "img", "middle", "mm", "none", "round",
+    "data/templates", "end", "http://www.w3.org/2000/svg", "img", "middle", "mm", "none", "picture", "round",
     "setwright", "translate(0 ", "url(#",
 }  # fmt: skip
 """Parts of pictures and pages."""
@@ -45,7 +45,7 @@ READ = {
 }  # fmt: skip
 """Words of the plan, the library and the loads that a module knows something by."""
 
-KEYS = {"much", "some", "none", "breastbone", "collarbone", "ribs"}
+KEYS = {"_without_year", "much", "some", "none", "breastbone", "collarbone", "ribs"}
 """What ends the name of a phrase."""
 
 TAKES_NAMES = {"say", "series", "_contains", "compile", "get", "tag", "TypeVar", "ParamSpec", "ContextVar"}

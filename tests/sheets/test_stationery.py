@@ -2,6 +2,7 @@
 
 import base64
 import datetime as dt
+import html
 import io
 import re
 from pathlib import Path
@@ -13,16 +14,18 @@ from PIL import Image
 
 from setwright.checked import Checked, check_plan
 from setwright.files import CannotRun
-from setwright.model.people import Squad
+from setwright.findings import Level
+from setwright.logo import MOST_BYTES
 from setwright.model.stationery import Stationery
 from setwright.sheets import sheet_html, words
 from setwright.sheets.editions import all_sheets, version_mark
 from setwright.sheets.kinds import KINDS, Kind
-from setwright.sheets.logo import MOST_BYTES, letterhead, logo_uri
+from setwright.sheets.logo import letterhead, logo_uri
 from setwright.sheets.pdf import printer
 from setwright.sheets.style import IN_FORCE
 from setwright.sheets.table import plan_csv
 from tests.pages.__main__ import PRINTED
+from tests.pages.plans import CLUB, check
 
 SVG = b'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 3"><path d="M0 0h9v3H0z"/></svg>'
 HARMFUL = SVG.replace(
@@ -146,12 +149,37 @@ def test_each_logo_that_can_t_be_used_is_one_sentence(tmp_path: Path) -> None:
     (folder / "note.svg").write_text("plain words")
     (folder / "bomb.svg").write_bytes(b'<!DOCTYPE x [<!ENTITY a "aaaa">]>' + SVG)
     for name in ("../secret.svg", "link.svg", str(tmp_path / "secret.svg")):
-        assert "leads out of the plan's folder: lay the picture beside the plan" in told(folder, name)
+        assert "leads out of the plan's folder; lay the picture beside the plan" in told(folder, name)
     for name in ("none.svg", ".", "a\0b", "x" * 300, "../none.svg"):
-        assert told(folder, name) == f"the logo {name} is not there: lay the picture beside the plan"
-    assert "is over 300,000 bytes: save it smaller" in told(folder, "large.svg")
+        assert told(folder, name).startswith(f"the logo {name} is not there; lay the picture beside the plan")
+    assert "is over 300,000 bytes; save it smaller" in told(folder, "large.svg")
     for name in ("note.svg", "bomb.svg"):
         assert "is no PNG, JPEG or SVG picture" in told(folder, name)
+
+
+@pytest.mark.parametrize("name", ["none.svg", "../secret.svg", "large.svg", "note.svg"])
+def test_a_check_says_of_a_logo_what_printing_does(tmp_path: Path, name: str) -> None:
+    folder = tmp_path / "plans"
+    folder.mkdir()
+    (tmp_path / "secret.svg").write_bytes(SVG)
+    (folder / "large.svg").write_bytes(SVG + b" " * MOST_BYTES)
+    (folder / "note.svg").write_text("plain words")
+    (said,) = [one for one in plan(folder, f"logo: {name}").findings if one.rule == "logo-not-usable"]
+    assert f"{said.message}; {said.change}" == told(folder, name)
+    assert (said.level, said.place.line, said.place.column) == (Level.error, 8, 5)
+
+
+def test_a_check_finds_nothing_in_a_logo_that_is_a_picture(tmp_path: Path) -> None:
+    (tmp_path / "crest.svg").write_bytes(SVG)
+    assert "logo-not-usable" not in {one.rule for one in plan(tmp_path, "logo: crest.svg").findings}
+
+
+def test_a_logo_is_named_where_the_squad_file_names_it(tmp_path: Path) -> None:
+    squad = "squad: Crew\npaper:\n  logo: crest.png\nathletes: [Isla]\n"
+    text = PLAN.replace("squad:\n  athletes: [Isla]\n{paper}\n", "squad: crew.yaml\n")
+    found = check_plan(str(tmp_path / "week.yaml"), text, {"crew.yaml": squad}.get).findings
+    (said,) = [one for one in found if one.rule == "logo-not-usable"]
+    assert (Path(said.place.file).name, said.place.line) == ("crew.yaml", 3)
 
 
 def test_a_logo_that_may_not_be_read(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
@@ -161,7 +189,7 @@ def test_a_logo_that_may_not_be_read(tmp_path: Path, monkeypatch: pytest.MonkeyP
         raise PermissionError(13, "Permission denied")
 
     monkeypatch.setattr(Path, "open", refuse)
-    assert told(tmp_path, "crest.svg") == "the logo crest.svg can't be read: permission denied"
+    assert told(tmp_path, "crest.svg").startswith("the logo crest.svg can't be read: permission denied; ")
 
 
 def test_a_logo_in_a_folder_beside_the_plan(tmp_path: Path) -> None:
@@ -174,7 +202,7 @@ def test_a_logo_in_a_folder_beside_the_plan(tmp_path: Path) -> None:
     ("style", "long", "brief"),
     [
         ("day first", "Monday 15 November 2027", "15 Nov 2027"),
-        ("month first", "Monday November 15, 2027", "Nov 15, 2027"),
+        ("month first", "Monday, November 15, 2027", "Nov 15, 2027"),
         ("numbers", "Monday 2027-11-15", "2027-11-15"),
     ],
 )
@@ -184,6 +212,22 @@ def test_dates_in_the_squad_s_way(tmp_path: Path, style: str, long: str, brief: 
     footer = re.findall(r'content: "([^"]*version[^"]*)"', page)[0]
     shown = re.sub(r"\\([0-9a-f]+) ", lambda code: chr(int(code[1], 16)), footer)
     assert shown.endswith(f" of {brief}")
+
+
+DATES = {
+    "day first": re.compile(r"\b\d{1,2} (?:Nov|November)\b"),
+    "month first": re.compile(r"\b(?:Nov|November) \d{1,2}\b"),
+    "numbers": re.compile(r"\b(?:2027-)?11-15\b"),
+}
+
+
+@pytest.mark.parametrize("style", DATES)
+@pytest.mark.parametrize("kind", KINDS)
+def test_no_sheet_has_a_date_of_another_style(kind: Kind, style: str) -> None:
+    club = CLUB.replace("squad:\n", f"squad:\n  paper:\n    dates: {style}\n", 1)
+    page = html.unescape(sheet_html(check(club), kind, "a4"))
+    dated = {name for name, date in DATES.items() if date.search(page)}
+    assert dated == ({style} if kind in {"week", "session", "session-large", "rack", "log"} else set())
 
 
 def test_a_decimal_comma_on_the_sheets_and_semicolons_in_the_table(tmp_path: Path) -> None:
@@ -204,9 +248,10 @@ def test_the_style_of_one_plan_is_gone_before_the_next(tmp_path: Path) -> None:
 def test_the_keys_are_read_and_what_can_t_be_is_said(tmp_path: Path) -> None:
     checked = plan(tmp_path, "title: A", "logo: b.svg", "footer: c", "dates: numbers", "decimals: comma")
     assert checked.week
-    assert checked.week.squad == Squad(
-        athletes=checked.week.squad.athletes if checked.week.squad else (),
-        paper=Stationery(title="A", logo="b.svg", footer="c", dates="numbers", decimals="comma"),
+    assert checked.week.squad
+    paper = checked.week.squad.paper
+    assert paper == Stationery(
+        title="A", logo="b.svg", logo_place=paper.logo_place, footer="c", dates="numbers", decimals="comma"
     )
     (wrong,) = [f for f in plan(tmp_path, "decimals: dot").findings if "decimal" in f.message]
     assert wrong.message == '"dot" is no decimal sign'

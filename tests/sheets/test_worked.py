@@ -64,7 +64,11 @@ def line(work: str, *, gym: str = GYM, people: str = PEOPLE) -> Line:
         ("barbell back squat: 3 x 5 rising to 80%", LoadWords("up to 80 kg", "20 + 10 a side")),
         ("barbell back squat: 2 x 3 at 80%, then 1 x 3 at 90%",
          LoadWords("80, 90 kg", "20 + 10; 20 + 10 + 5 a side")),
-        ("barbell back squat: 3 x 5 at 60-62.5 kg", LoadWords("60–62.5 kg")),
+        ("barbell back squat: 3 x 5 at 60-62.5 kg", LoadWords("60–62.5 kg", "20; 20 + 1.25 a side")),
+        ("barbell back squat: 3 x 5 at 61-64 kg", LoadWords("62.5 kg", "20 + 1.25 a side")),
+        ("barbell back squat: 3 x 5 at 61-62 kg", LoadWords("60 kg", "20 a side")),
+        ("flat dumbbell bench press: 3 x 8 at 15-19 kg", LoadWords("2 × 16–18 kg", "one a hand")),
+        ("level cable crossover: 3 x 12 at 9-16 kg", LoadWords("pin 10–15 kg")),
         ("barbell back squat: work up to 5RM, then 2 x 5 at 90% of top set",
          LoadWords("5RM, 90 %", "", "kg")),
         ("barbell front squat: 3 x 5 at 50%", LoadWords("50 kg", "10 + 5 a side")),  # 110 lb
@@ -86,6 +90,31 @@ def line(work: str, *, gym: str = GYM, people: str = PEOPLE) -> Line:
 )  # fmt: skip
 def test_the_load_column(work: str, words: LoadWords) -> None:
     assert line(work).load == words
+
+
+@pytest.mark.parametrize(
+    ("work", "told"),
+    [
+        ("barbell back squat: 3 x 5 at 75%, drop 20% for max", ("drop to 60 kg (20 a side)",)),
+        ("barbell back squat: 3 x 5 at 80 kg, drop 20% for max, drop 20% for max",
+         ("drop to 62.5 kg (20 + 1.25 a side), then 50 kg (10 + 5 a side)",)),
+        ("flat dumbbell bench press: 3 x 8 at 20 kg, drop 20% for max", ("drop to 2 × 16 kg (one a hand)",)),
+        ("barbell back squat: 3 x 5 at 22.5 kg, drop 50% for max", ("drop to 20 kg (empty bar)",)),
+        ("barbell back squat: 3 x 5 at 80 kg, drop to 60 kg for max", ()),
+        ("barbell back squat: 3 x 5 at 80 kg, drop to 60 kg for max, drop 50% for max",
+         ("drop to 30 kg (5 a side)",)),
+        ("flat barbell bench press: 3 x 5 at 75%, drop 20% for max", ()),
+        ("dip: 3 x 8 at bodyweight + 10 kg, drop 20% for max", ()),
+        ("barbell back squat: 3 x 5 at 2 RIR, drop 20% for max", ()),
+    ],
+)  # fmt: skip
+def test_drops_by_a_percent_are_worked_out(work: str, told: tuple[str, ...]) -> None:
+    assert line(work).remarks == told
+
+
+def test_drops_without_a_gym_stand_as_they_come_out() -> None:
+    work = "barbell back squat: 3 x 5 at 80 kg, drop 20% for max"
+    assert line(work, gym="").remarks == ("drop to 64 kg",)
 
 
 def test_without_a_gym_kilograms_stand_as_they_come_out() -> None:

@@ -47,7 +47,7 @@ def check(
         int | None, typer.Option("--week", metavar="N", help="With --summary: which week of several.")
     ] = None,
 ) -> None:
-    """Check plans before publishing: what they cover, what is missing, what can't be read.
+    """Say what plans cover, what is missing, what can't be read.
 
     A squad, gym or record file named alone is read, and what can't be read in it is said.
 
@@ -131,7 +131,7 @@ def read(
         ),
     ] = False,
 ) -> None:
-    """Say every line of a plan, squad, gym or record back in plain words, with the answers in force."""
+    """Say every line back in plain words. Of a plan, squad, gym or record, with the answers in force."""
     from functools import partial
 
     from setwright.files import read_beside

@@ -18,7 +18,7 @@ def loads(
     ] = None,
     form: Annotated[Literal["text", "json"], typer.Option("--format", help="Words, or JSON.")] = "text",
 ) -> None:
-    """Work out each athlete's loads: what was asked, what can be put on here, the plates, and how far off.
+    """Work out what each athlete puts on, plate by plate. Said too: what was asked, and how far off it is.
 
     Names stand in it: it is for the coach. Exit status: 0 every load is there, 1 one is not or needs a max,
     2 could not run.
@@ -54,7 +54,7 @@ def swap(
     ] = None,
     week: shared.Week = None,
 ) -> None:
-    """Propose the smallest set of changes that closes the open gaps; prints the lines to type, edits nothing.
+    """Propose the fewest changes that close the open gaps. Prints the lines to type and edits nothing.
 
     Of a plan of several weeks the first with an open gap is taken, unless --week names one.
 

@@ -41,7 +41,7 @@ def floor(
         typer.Option("--with-names", help="Athletes' names in JSON too; machine output is read by others."),
     ] = False,
 ) -> None:
-    """Print the timetable of a session in its room: groups, clock, conflicts, what to put out.
+    """Print the timetable of a session in its room. Groups, clock, conflicts, what to put out.
 
     Exit status: 0 nothing stands in the way, 1 conflicts, 2 could not run.
     """

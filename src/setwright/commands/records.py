@@ -28,7 +28,7 @@ def record(
         Path | None, typer.Option(metavar="FORM", help="The file to write; - prints it. Never overwritten.")
     ] = None,
 ) -> None:
-    """Write the form of a session, every athlete's lines as planned, to type in what was done."""
+    """Write the form in which what was done is typed. Every athlete's lines stand in it as planned."""
     from setwright.findings import Level
     from setwright.records.form import HEAD, form_of
     from setwright.records.paper import as_yaml
@@ -92,7 +92,7 @@ def keep(
         typer.Option(metavar="FILE", help="The plan it is of; else the one of that name beside the form."),
     ] = None,
 ) -> None:
-    """Check a form against its plan and keep it, in the folder record beside the plan, for good.
+    """Check a form against its plan and keep it for good. It is kept in the folder record beside the plan.
 
     A kept record is never changed. To correct one, write `corrects:` and its name at the top of the form.
 
@@ -134,20 +134,21 @@ def keep(
 def next_(
     file: shared.PlanFile,
     week: shared.Week = None,
+    missed: Annotated[bool, typer.Option("--missed", help="Nothing of the week was trained.")] = False,
     out: Annotated[
         Path | None, typer.Option(metavar="FILE", help="The file to write; never overwritten.")
     ] = None,
 ) -> None:
-    """Write next week's plan from what was done, by the rules under `next:`; every change with its reason.
+    """Write next week's plan from what was done. By the rules under `next:`, each change with its reason.
 
-    Of a plan of several weeks, which says each week itself, the changes are only listed.
+    Of a plan of several weeks it is the week after as a plan of its own; the block stays as it is.
     """
     from setwright.files import CannotRun
     from setwright.findings import Level
+    from setwright.records.going_on import going_on
     from setwright.records.keeping import plan_of
-    from setwright.records.next_head import next_stem
-    from setwright.records.next_week import changes_of, next_week
-    from setwright.records.week_done import week_done
+    from setwright.records.last_time import with_last_time
+    from setwright.records.next_week import next_week
     from setwright.report import terminal
     from setwright.report.next_week import changes_text
 
@@ -155,24 +156,19 @@ def next_(
     if any(one.level is Level.error for one in checked.findings):
         typer.echo(terminal.text(checked, colour=shared.in_colour()), nl=False)
         shared.stop("no next week is written while the plan has errors")
+    number = shared.week_of(len(checked.weeks), week, file)
     try:
-        plan = plan_of(file)
-        done = week_done(plan, plan.weeks[shared.week_of(len(plan.weeks), week, file) - 1])
+        plan = with_last_time(plan_of(file))
+        going = going_on(plan, shared.plan_text(file), number, missed=missed)
+        found = next_week(going)
     except CannotRun as error:
         shared.stop(str(error))
-    for told in done.unread:
+    for told in going.done.unread:
         shared.tell(f"{told}; it is left out")
-    if not done.records:
-        shared.stop(
-            f"no record of {done.week.title} is kept in {plan.folder}, so nothing is known of what was done; "
-            f"`setwright record {file}` writes a form"
-        )
-    if len(plan.weeks) > 1:
-        typer.echo(changes_text(changes_of(done, plan), (), done.missed, done.week.missed_day), nl=False)
-        typer.echo("\nA plan of several weeks says each week itself, so nothing is written.")
-        return
-    found = next_week(done, plan, shared.plan_text(file))
-    target = out or file.with_name(f"{next_stem(file.stem)}{file.suffix}")
-    shared.write_new(target, found.text, "it may have been edited already")
-    typer.echo(changes_text(found.changes, found.by_hand, found.missed, done.week.missed_day), nl=False)
-    typer.echo(f"\n{target}")
+    target = out or file.with_name(f"{going.coming.stem}{file.suffix}")
+    squad = [(target.with_name(found.squad[0]), found.squad[1])] if found.squad else []
+    files = [*([] if target.exists() else squad), (target, found.text)]
+    for path, text in files:
+        shared.write_new(path, text, "it may have been edited already")
+    typer.echo(changes_text(found, going), nl=False)
+    typer.echo("\n" + "\n".join(str(path) for path, _ in files))

@@ -1,16 +1,20 @@
 """A look back at what was done."""
 
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated
+from typing import TYPE_CHECKING, Annotated, Literal
 
 import typer
 
 from setwright.commands import shared
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from setwright.model.plan import Week
     from setwright.records.review import LookBack
+    from setwright.records.told import Told
     from setwright.records.trend import Seen
+    from setwright.sheets.kinds import Paper
 
 app = typer.Typer(rich_markup_mode=None)
 
@@ -24,21 +28,74 @@ def review(
         Path | None,
         typer.Option(metavar="FILE.svg", help="Also draw one athlete's loads into this file."),
     ] = None,
+    report: Annotated[
+        Literal["crew", "coach", "medical"] | None,
+        typer.Option(help="Instead, a short report: for everybody, the coach, or the medical person."),
+    ] = None,
+    *,
+    form: Annotated[Literal["text", "json"], typer.Option("--format", help="Words, or JSON.")] = "text",
+    with_names: Annotated[
+        bool,
+        typer.Option("--with-names", help="Athletes' names in JSON too; machine output is read by others."),
+    ] = False,
+    out: Annotated[
+        Path | None, typer.Option(metavar="FOLDER", help="Also write the report as a page into this folder.")
+    ] = None,
+    paper: Annotated[
+        Literal["a4", "letter"], typer.Option(help="The paper that the page is printed on.")
+    ] = "a4",
+    pdf: Annotated[
+        bool, typer.Option("--pdf", help="Also a PDF of the page (needs setwright[pdf]).")
+    ] = False,
 ) -> None:
-    """Look back: who came, what was done of what was planned, what it added up to, and how loads went.
+    """Look back at who came, what was done, and how loads went. Beside what was planned, and added up.
 
-    Names and what was not done are printed: the page is for the coach.
+    Names and what was not done are printed: the page is for the coach. ``--report crew`` alone is for others.
     """
     from setwright.records.review import look_back
+    from setwright.records.told import told
     from setwright.report.review import look_back_text
+    from setwright.report.told import told_text
 
+    if (out or pdf) and not (out and report):
+        shared.stop("a page is made of a report: write --report crew, coach or medical, and --out FOLDER")
+    if form == "json" and report:
+        shared.stop("a report is words: leave --report or --format json away")
     seen = _seen(named, week)
     found = look_back(seen).only(athlete)
     if not found.names:
         shared.stop(f'no athlete of these plans is called "{athlete}"')
     if picture is not None:
         _draw(picture, found)
-    typer.echo(look_back_text(found), nl=False)
+    if form == "json":
+        from setwright.report.review_machine import review_json
+
+        typer.echo(review_json(found, with_names=with_names), nl=False)
+    elif report is None:
+        typer.echo(look_back_text(found), nl=False)
+    else:
+        every = told(found, report, athlete)
+        typer.echo("\n".join(map(told_text, every)), nl=False)
+        if out:
+            _print(every, out, paper, pdf=pdf)
+
+
+def _print(every: "Sequence[Told]", out: Path, paper: "Paper", *, pdf: bool) -> None:
+    """Write each report as a page, or the end of the command."""
+    import datetime as dt
+
+    from setwright.files import CannotRun
+    from setwright.sheets.told import Print, print_told
+
+    today = dt.date.today()  # noqa: DTZ011 - the coach's own date
+    try:
+        for one in every:
+            checked = shared.checked(one.review.plan.file, only_plans=True)
+            only = checked.only(one.review.done.week.number)
+            for target in print_told(only, one, Print(out, paper, pdf), today):
+                typer.echo(f"{target}  (report, {paper})")
+    except CannotRun as stop:
+        shared.stop(str(stop))
 
 
 def _draw(picture: Path, found: "LookBack") -> None:
@@ -68,11 +125,11 @@ def _seen(named: Path, week: int | None) -> "Seen":
         shared.stop(str(error))
     for told in dict.fromkeys(told for _, done in every for told in done.unread):
         shared.tell(f"{told}; it is left out")
-    seen = [(done, plan.table) for plan, done in every if done.records]
+    seen = [(plan, done) for plan, done in every if done.records]
     if not seen:
         nothing = f"no record is kept beside {named}, so there is nothing to look back at"
         shared.stop(f"{nothing}; `setwright record` writes a form")
-    return sorted(seen, key=lambda one: str(one[0].records[0].record.date))
+    return sorted(seen, key=lambda one: str(one[1].records[0].record.date))
 
 
 def _weeks(weeks: "tuple[Week, ...]", number: int | None, file: Path) -> "tuple[Week, ...]":

@@ -31,7 +31,7 @@ def sheet(
     ] = False,
     csv: Annotated[bool, typer.Option("--csv", help="Also the week as a table for spreadsheets.")] = False,
 ) -> None:
-    """Write the sheets of a plan as HTML files to print: docs/sheets.md says what each kind is for."""
+    """Write the sheets of a plan as files to print. docs/sheets.md says what each kind is for."""
     import datetime as dt
 
     from setwright.files import CannotRun

@@ -19,7 +19,7 @@ def explain(
         ),
     ] = None,
 ) -> None:
-    """Say what a rule looks at, why, what to change, and on whose word; or list every source."""
+    """Say what a rule looks at, and on whose word. Or every source, or the cautions."""
     from setwright.report.explain import explain as told
 
     text, known = told(rule)
@@ -38,7 +38,7 @@ def schema(
         Path | None, typer.Option(metavar="FILE", help="Write it into this file instead of printing it.")
     ] = None,
 ) -> None:
-    """Print the JSON Schema with which an editor completes and explains what is typed: docs/editor.md."""
+    """Print the JSON Schema for an editor. With it one completes and explains words: docs/editor.md."""
     from setwright.files import CannotRun, write_whole
     from setwright.schema import schema_text
 

@@ -2,7 +2,8 @@
 
 from typing import Final
 
-from setwright.coverage.counts import Counts, count_items
+from setwright.coverage.counts import count_items
+from setwright.coverage.shapes import Counts
 from setwright.model.plan import Group, Item, Session
 from setwright.reading.counting import Counted
 from setwright.reading.dose import Rest

@@ -1,17 +1,13 @@
 """Each line of a session as a Work: how many sets it holds, and how many of them are hard."""
 
 import math
-from collections.abc import Mapping
 from typing import Final
 
-from setwright.coverage.shapes import Sets, Work
+from setwright.coverage.shapes import Counts, Sets, Work
 from setwright.library.table import Library
 from setwright.model.plan import Group, Item, Session
-from setwright.places import Place
 from setwright.reading.counting import Counted, count
 from setwright.reading.dose import Span
-
-Counts = Mapping[Place, Counted]
 
 NEVER_HARD: Final = frozenset({"explosive lift", "jump", "throw", "carry", "locomotion"})
 """Patterns whose sets are never hard sets, whatever the line says (choice, no source)."""

@@ -1,12 +1,12 @@
 """The week added up: sessions by day, parts of the chest, muscles, pushes and pulls."""
 
 import math
-from collections.abc import Iterable, Iterator
+from collections.abc import Collection, Iterable, Iterator
 from typing import Final
 
 from setwright.coverage.clock import session_minutes
 from setwright.coverage.counts import count_items, works
-from setwright.coverage.muscles import WHOLE, shares
+from setwright.coverage.muscles import WHOLE, shares_by_movement
 from setwright.coverage.shapes import (
     CLASSES,
     PARTS,
@@ -69,16 +69,17 @@ def cover_session(session: Session, day: int, table: Library) -> SessionCover:
     counts = count_items(session, table)
     done = works(session, day, table, counts)
     chest = total(work.hard for work in done if work.direct_chest)
-    return SessionCover(session, done, chest, session_minutes(session, counts))
+    return SessionCover(session, done, chest, session_minutes(session, counts), counts)
 
 
-def _muscles(done: Iterable[Work]) -> tuple[dict[str, Sets], frozenset[str]]:
+def _muscles(done: Collection[Work]) -> tuple[dict[str, Sets], frozenset[str]]:
+    given = shares_by_movement(done)
     sums: dict[str, Sets] = {}
     trained = set()
     for work in done:
         if work.hard == _NO_SETS:
             continue
-        for group, share in shares(work).items():
+        for group, share in given[work.movement["key"]].items():
             sums[group] = sums.get(group, _NO_SETS) + work.hard.times(share)
             if share == WHOLE:
                 trained.add(group)

@@ -1,6 +1,6 @@
 """Muscle groups, and the fractional count: how much of a set each group gets from a movement."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from typing import Final
 
 from setwright.coverage.shapes import PARTS, PUSHES, Work
@@ -53,6 +53,12 @@ def shares(work: Work) -> Shares:
         leads = muscles & prime and not work.serves and not (push and group == "triceps")
         credit[group] = WHOLE if leads else HALF
     return {group: share for group, share in credit.items() if share}
+
+
+def shares_by_movement(works: Iterable[Work]) -> dict[str, Shares]:
+    """``shares`` of each movement of some works, by its key, worked out once a movement."""
+    one_each = {work.movement["key"]: work for work in works}
+    return {key: shares(work) for key, work in one_each.items()}
 
 
 def _chest_share(work: Work) -> float:

@@ -6,8 +6,11 @@ from dataclasses import dataclass
 from typing import Any, Final, Literal, NamedTuple
 
 from setwright.model.plan import Group, Item, Session, Week
+from setwright.places import Place
+from setwright.reading.counting import Counted
 
 Movement = Mapping[str, Any]
+Counts = Mapping[Place, Counted]
 Part = Literal["clavicular", "sternal", "costal"]
 Answer = Literal["yes", "partly", "no"]
 PARTS: Final[tuple[Part, ...]] = ("clavicular", "sternal", "costal")
@@ -120,12 +123,16 @@ class PartCover(NamedTuple):
 
 
 class SessionCover(NamedTuple):
-    """One session: its works, its direct chest sets, and its clock in minutes (``coverage.clock``)."""
+    """One session: its works, its direct chest sets, and its clock in minutes (``coverage.clock``).
+
+    ``counts``: the dose of every line that has one, counted, by the line's place.
+    """
 
     session: Session
     works: tuple[Work, ...]
     chest: Sets
     minutes: float
+    counts: Counts
 
 
 class Coverage(NamedTuple):

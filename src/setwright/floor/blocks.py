@@ -5,7 +5,8 @@ from collections.abc import Iterable
 from typing import Final, NamedTuple
 
 from setwright.coverage.clock import REST_S, SWAP_S, entry_seconds, rest_seconds, warm_up_seconds
-from setwright.coverage.counts import Counts, count_items
+from setwright.coverage.counts import count_items
+from setwright.coverage.shapes import Counts
 from setwright.floor.kit import Holds, holds, is_fixed
 from setwright.library.table import Library
 from setwright.model.plan import Group, Item, Session

@@ -4,7 +4,6 @@ from collections.abc import Iterator
 from typing import Final
 
 from setwright.checked import Checked, CheckedWeek
-from setwright.coverage.counts import count_items
 from setwright.glance.shapes import few
 from setwright.reading.words import span
 from setwright.rules import RULES
@@ -53,9 +52,8 @@ def _sides(one: CheckedWeek) -> Iterator[str]:
     uneven = [
         f"{work.name} (left {span(counted.left)}, right {span(counted.right)})"
         for covered in one.coverage.sessions
-        for counts in [count_items(covered.session)]
         for work in covered.works
-        if (counted := counts.get(work.item.place)) and counted.left and counted.right
+        if (counted := covered.counts.get(work.item.place)) and counted.left and counted.right
     ]
     if uneven:
         yield f"More sets on one side: {few(uneven)}."

@@ -6,10 +6,8 @@ from typing import Final
 from setwright.checked import Checked, CheckedWeek
 from setwright.coverage import SessionCover
 from setwright.coverage.clock import SETUP_S, entry_seconds
-from setwright.coverage.counts import count_items
 from setwright.glance.shapes import few, told
 from setwright.glance.stations import scarce
-from setwright.library.table import Library
 from setwright.model.plan import Week
 from setwright.reading.words import listed, number, plural
 from setwright.rules.aims import training
@@ -24,14 +22,14 @@ MOST_STATIONS: Final = 6
 """Stations told, those that hold fewest first; more are counted (choice)."""
 
 
-def fits(checked: Checked, one: CheckedWeek, table: Library) -> Iterator[str]:
+def fits(checked: Checked, one: CheckedWeek) -> Iterator[str]:
     """Sessions, blocks, stations."""
     sessions = one.coverage.sessions
     if not sessions:
         yield "No training this week."
         return
     yield _minutes(sessions)
-    blocks = "; ".join(_blocks(session, table) for session in sessions[:MOST_SESSIONS])
+    blocks = "; ".join(map(_blocks, sessions[:MOST_SESSIONS]))
     more = len(sessions) - MOST_SESSIONS
     uncounted = f"; and {plural(more, 'more session')}" if more > 0 else ""
     yield f"Minutes by block: {blocks}{uncounted}."
@@ -59,9 +57,9 @@ def _over(session: SessionCover) -> int:
     return 0 if there is None else max(round(session.minutes - there), 0)
 
 
-def _blocks(covered: SessionCover, table: Library) -> str:
+def _blocks(covered: SessionCover) -> str:
     session = covered.session
-    counts = count_items(session, table)
+    counts = covered.counts
     blocks = [round((SETUP_S + entry_seconds(entry, counts)) / MINUTE_S) for entry in session.work]
     warm_up = [f"warm-up {number(session.warm_up_minutes)}"] if session.warm_up_minutes else []
     return f"{session.title} {', '.join([*warm_up, *map(str, blocks)])}"

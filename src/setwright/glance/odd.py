@@ -5,7 +5,6 @@ from typing import Final
 
 from setwright.checked import Checked, CheckedWeek
 from setwright.coverage import Sets
-from setwright.coverage.counts import count_items
 from setwright.findings import Finding, Level
 from setwright.glance.lines import every_line
 from setwright.glance.shapes import few, told
@@ -69,9 +68,8 @@ def _taken(one: CheckedWeek) -> Iterator[str]:
     restless = sum(
         group is None and not counted.rest_known and counted.sets.low > ONE_SET
         for covered in one.coverage.sessions
-        for counts in [count_items(covered.session)]
         for item, group in covered.session.lines()
-        if (counted := counts.get(item.place))
+        if (counted := covered.counts.get(item.place))
     )
     taken += [f"rest of 2:00 in {plural(restless, 'line')}"] if restless else []
     if taken:

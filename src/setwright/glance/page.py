@@ -14,7 +14,7 @@ from setwright.glance.loading import loading
 from setwright.glance.odd import odd
 from setwright.glance.progress import progress
 from setwright.glance.shapes import Answer, Glance
-from setwright.library.table import MODEL_NOTE, library
+from setwright.library.table import MODEL_NOTE
 
 _SIGNS: Final = {"+": "new", "-": "gone"}
 MOST_CHANGES: Final = 4
@@ -30,7 +30,7 @@ def glance(checked: Checked) -> Glance:
         raise ValueError(f"{checked.file}: there is no plan to look at")
     one = checked.weeks[0]
     asked = (
-        ("Does it fit?", fits(checked, one, checked.table or library())),
+        ("Does it fit?", fits(checked, one)),
         ("Can it be loaded?", loading(checked, one)),
         ("Who is hurt?", hurt(checked, one.week)),
         ("Is it balanced?", balance(checked, one)),

@@ -1,12 +1,13 @@
 """Look-up in the compiled library. Plain dicts from ``data/library.json``: no numpy, no YAML, no models."""
 
-import json
 from collections import Counter, defaultdict
 from collections.abc import Mapping
 from functools import cache, cached_property
 from itertools import chain
 from pathlib import Path
 from typing import Any, Final, NamedTuple
+
+from pydantic_core import from_json
 
 from setwright.library.names import fold, likeness, pairs, without_dose_words
 
@@ -114,4 +115,4 @@ class Library:
 @cache
 def library() -> Library:
     """The library shipped with the package, read once a process."""
-    return Library(json.loads(LIBRARY_FILE.read_text(encoding="utf-8")))
+    return Library(from_json(LIBRARY_FILE.read_bytes()))

@@ -1,11 +1,11 @@
-"""The sets of a line with what is lifted in each: warm-up sets first, then the work."""
+"""The sets of a line with what is lifted in each: warm-up sets first, then the work, then its drops."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from typing import Final, Literal, NamedTuple
 
 from setwright.library.table import Library
 from setwright.loads.asked_for import Kilograms
-from setwright.loads.lines import Line, work_loads
+from setwright.loads.lines import Line, lifts_of, work_loads
 from setwright.loads.maxes import WHOLE
 from setwright.loads.ranges import one
 from setwright.loads.typed import Wanted, loads_asked, with_what_there_is
@@ -21,21 +21,24 @@ class Sets(NamedTuple):
     """Sets of one load, and what it comes to for each athlete.
 
     ``load``: as written. ``number`` and ``amount``: of warm-up sets; None where no amount is written.
-    ``percent``: of the first work load, where a warm-up set has no load of its own.
+    ``percent``: of the first work load, where a warm-up set has no load of its own; of the load that a drop
+    by a percent starts from. ``less``: how many percent of the load just before a drop takes off.
     """
 
-    what: Literal["warm-up", "work"]
+    what: Literal["warm-up", "work", "drop"]
     wanted: tuple[Wanted, ...]
     load: Load | None = None
     number: int = 1
     amount: Amount | None = None
     percent: float | None = None
+    less: float | None = None
 
 
 def sets_of(line: Line, week: Week, table: Library) -> tuple[Sets, ...]:
     """Every load of a line with what it comes to; nothing where no load is written."""
     work = tuple(Sets("work", loads_asked(load, line, week, table), load) for load in work_loads(line))
-    return (*_warm_up(line, work, week, table), *work)
+    drops = dict.fromkeys(_drops(line, {sets.load: sets.wanted for sets in work}, week))
+    return (*_warm_up(line, work, week, table), *work, *drops)
 
 
 def ramp_percents(count: int) -> tuple[float, ...]:
@@ -58,6 +61,25 @@ def _warm_up(line: Line, work: tuple[Sets, ...], week: Week, table: Library) -> 
     for percent in ramp_percents(warm_up.count or 0):
         wanted = tuple(_part(one, percent, line, week) for one in work[0].wanted) if work else ()
         yield Sets("warm-up", wanted, percent=percent)
+
+
+def _drops(line: Line, known: Mapping[Load | None, tuple[Wanted, ...]], week: Week) -> Iterator[Sets]:
+    """The sets that a line drops to by a percent, where what they drop from comes to kilograms."""
+    for lift in lifts_of(line):
+        start, left = lift.load, WHOLE
+        for drop in lift.sets.drops if lift.sets else ():
+            if drop.to is not None:
+                start, left = drop.to, WHOLE
+                continue
+            less = drop.by_percent or 0.0
+            left *= 1 - less / WHOLE
+            wanted = tuple(
+                _part(one, left, line, week)
+                for one in known[start]
+                if isinstance(one.asked, Kilograms) and one.asked.way != "added to the body"
+            )
+            if wanted:
+                yield Sets("drop", wanted, start, percent=left, less=less)
 
 
 def _part(wanted: Wanted, percent: float, line: Line, week: Week) -> Wanted:

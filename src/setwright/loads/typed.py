@@ -11,7 +11,7 @@ from setwright.loads.means_of import LoadedBy, means_of
 from setwright.loads.put import Piece, Put, mass_words, pieces
 from setwright.model.people import Athlete
 from setwright.model.plan import Week
-from setwright.model.room import exactly, kilograms
+from setwright.model.room import Gym, exactly, kilograms
 from setwright.reading.dose import Load
 
 TYPED_DECIMALS: Final = 3
@@ -42,8 +42,8 @@ class Carried(NamedTuple):
         return self._in_range or self.loadable.put
 
     @property
-    def warm_up_put(self) -> Put | None:
-        """The load to put on for a warm-up set: the lightest there is where less was asked for."""
+    def lightest_put(self) -> Put | None:
+        """The load to put on for a warm-up set or a drop: the lightest there is where less was asked for."""
         return self.put or (self.loadable.above if self.loadable.below is None else None)
 
     @property
@@ -56,6 +56,12 @@ class Carried(NamedTuple):
         low, high = map(exact, self.asked.kg)
         there = filter(None, (self.loadable.put, self.loadable.below, self.loadable.above))
         return next((put for put in there if low <= put.kg <= high), None)
+
+    def ends(self, gym: Gym) -> tuple[Put, Put] | None:
+        """The lightest and the heaviest load there is in the range that was asked for; None without any."""
+        low, high = (loadable(self.loadable.by, gym, exact(end)) for end in self.asked.kg)
+        inside = low.above and high.below and low.above.kg <= high.below.kg
+        return (low.above, high.below) if inside and low.above and high.below else None
 
     @property
     def stamped_alike(self) -> Piece | None:

@@ -1,6 +1,6 @@
 """How long the sets of a dose last, every assumption an option."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator
 from typing import NamedTuple
 
 from setwright.reading.dose import Amount, Rest, SetGroup, SetWork, Tempo
@@ -50,11 +50,12 @@ def set_seconds(group: SetGroup, clock: Clock) -> tuple[SetSeconds, ...]:
     )
 
 
-def rest_seconds(groups: Sequence[SetGroup], clock: Clock) -> float | None:
-    """Seconds of rest between the sets of a dose, one fewer than sets; None where one has no number."""
-    rests = [
-        _rest_s(group, seconds.work, clock) for group in groups for seconds in set_seconds(group, clock)
-    ][:-1]
+def rest_seconds(groups: Iterable[tuple[SetGroup, Iterable[SetSeconds]]], clock: Clock) -> float | None:
+    """Seconds of rest between the sets of a dose, one fewer than sets; None where one has no number.
+
+    ``groups``: each with the seconds of its sets.
+    """
+    rests = [_rest_s(group, one.work, clock) for group, each in groups for one in each][:-1]
     known = [rest for rest in rests if rest is not None]
     return sum(known) if len(known) == len(rests) else None
 

@@ -59,8 +59,9 @@ def count(
     left_sets, right_sets = total(map(sets, left)), total(map(sets, right))
     busier, busier_sets = (right, right_sets) if right_sets.low > left_sets.low else (left, left_sets)
     differ = left_sets != right_sets
-    seconds = [part for group in dose.groups for part in set_seconds(group, clock)]
-    rests = rest_seconds(dose.groups, clock)
+    timed = [(group, set_seconds(group, clock)) for group in dose.groups]
+    seconds = [one for _, each in timed for one in each]
+    rests = rest_seconds(timed, clock)
     return Counted(
         sets=busier_sets,
         hard=total(hard_sets(group, rule) for group in busier) if counts else NOTHING,
@@ -68,8 +69,8 @@ def count(
         amounts=_amounts(busier),
         per_side=any(group.sides is not None for group in dose.groups),
         extras=sum(work.extra.reps for group in busier for work in each_set(group) if work.extra),
-        work_s=sum(part.work for part in seconds),
-        pause_s=sum(part.pause for part in seconds),
+        work_s=sum(one.work for one in seconds),
+        pause_s=sum(one.pause for one in seconds),
         rest_s=rests or 0.0,
         rest_known=rests is not None,
         left=left_sets if differ else None,

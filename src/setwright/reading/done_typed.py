@@ -42,12 +42,15 @@ def _effort(effort: Effort) -> str:
 
 
 def load_typed(load: Load) -> str:
-    """A load that was lifted, as it is typed: "60 kg", "2 x 20 kg", "bodyweight + 10 kg"."""
+    """A load as it is typed: "60 kg", "2 x 20 kg", "bodyweight + 10 kg", "75% of training max"."""
     figure = f"{number(load.low or 0)} {load.unit or ''}".strip()
     match load.kind:
         case "mass":
             chain = f" + {number(load.top_kg)} kg chain" if load.top_kg is not None else ""
             return f"{'2 x ' if load.hands else ''}{figure}{chain}"
+        case "percent":
+            high = "" if load.high == load.low else f"-{number(load.high or 0)}"
+            return f"{number(load.low or 0)}{high}%{f' of {load.of}' if load.of else ''}"
         case "band":
             return _band(load)
         case "setting":

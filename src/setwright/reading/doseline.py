@@ -17,7 +17,7 @@ from setwright.reading.habits import Habits
 from setwright.reading.heads import head
 from setwright.reading.lexer import lex
 from setwright.reading.qualifiers import qualifier
-from setwright.reading.questions_amount import DOSE_ORDER
+from setwright.reading.questions_amount import DOSE_ORDER, MANY_SETS
 from setwright.reading.questions_how import LOAD_ON_PART
 from setwright.reading.questions_signs import EVERY_MINUTE
 
@@ -87,7 +87,7 @@ def _group(cursor: Cursor, asked: Asked) -> Draft:
             asked.stopped(stop, part, quiet=not known)
     if known:
         for unclear in checks(cursor, draft):
-            if not (unclear.question is DOSE_ORDER and asked.about(EVERY_MINUTE)):
+            if not (unclear.question in (DOSE_ORDER, MANY_SETS) and asked.about(EVERY_MINUTE)):
                 asked.ask(unclear)
     return draft
 

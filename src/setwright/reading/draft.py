@@ -118,7 +118,8 @@ def checks(cursor: Cursor, draft: Draft) -> Iterator[Unclear]:
     if draft.bare and not every and _may_be_swapped(draft, cursor):
         reps = draft.amounts[0].span
         sets = number(draft.sets)
-        yield cursor.ask(ask.DOSE_ORDER, first, last, first=sets, second=number(reps))
+        question = ask.MANY_SETS if _too_many(draft) else ask.DOSE_ORDER
+        yield cursor.ask(question, first, last, first=sets, second=number(reps))
     yield from uneven(cursor, draft)
 
 
@@ -126,7 +127,12 @@ def _may_be_swapped(draft: Draft, cursor: Cursor) -> bool:
     sets, reps = draft.sets, draft.amounts[0].span
     many, few = SWAP
     looks_swapped = sets.low >= many and (reps.high or 0) <= few
-    return (sets.high or 0) > MOST_BARE_SETS or (looks_swapped and cursor.habits.dose_order is None)
+    return _too_many(draft) or (looks_swapped and cursor.habits.dose_order is None)
+
+
+def _too_many(draft: Draft) -> bool:
+    """Whether no house does so many sets, whatever its order of sets and repetitions."""
+    return (draft.sets.high or 0) > MOST_BARE_SETS
 
 
 def uneven(cursor: Cursor, draft: Draft) -> Iterator[Unclear]:

@@ -51,6 +51,21 @@ def more_than(match: re.Match[str], _: Habits) -> Fills:
     return {"reps": match["reps"], "next": str(int(match["reps"]) + 1)}
 
 
+_SPREAD: Final = 2
+"""Repetitions from the least to the most of a range that is proposed (choice: 6-8)."""
+
+
+def fewer_than(match: re.Match[str], _: Habits) -> Fills:
+    """The number of "<8" as the top of a range, and one that ends before it."""
+    most = int(match["reps"])
+    least = max(most - _SPREAD, 1)
+    return {
+        "reps": match["reps"],
+        "least": f"{least}-" if least < most else "",
+        "fewer": f"{least}-{most - 1}" if least < most - 1 else f"{least}",
+    }
+
+
 def two_loads(match: re.Match[str], habits: Habits) -> Fills:
     """The two loads of "3x8 24/16"."""
     dose = f"{match['dose']} " if match["dose"] else ""

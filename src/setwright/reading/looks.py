@@ -13,8 +13,6 @@ from setwright.reading.retyping import as_text, name_of, plain_blanks, without_h
 
 MASK: Final = 0xE000
 """First of the private characters that stand for dangerous signs (Unicode private use area)."""
-TAB_WIDTH: Final = 2
-"""Blanks that a tab before the first word becomes (choice: one step of our plans)."""
 TEXT_KEYS: Final = frozenset(
     {"note", "private note", "stop", "if interrupted", "after", "place", "name", "plan", "next", "set by"}
 )
@@ -29,6 +27,8 @@ _SIGNS = "@%*!>|`"
 _SIGN_IN_FLOW = re.compile(rf"[\[{{,:]\s*([{re.escape(_SIGNS)}])")
 _ALIAS = re.compile(r"\*([\w-]+)(?=\s*(?:$|[,\]}]|#))")
 _BULLET = re.compile(r"[•·‣▪–—*](?=\s)|\d+[.)](?=\s)|-(?=[^\W\d_])")
+_CELLS = re.compile(r"^(-\s+[^\t:]*[^\W\d_])\t+(?=\d)")
+"""The movement of a row that was pasted, in front of its numbers."""
 _TIGHT = re.compile(r"[^\W\d_](?:[\w '()-]*[^\W\d_])?(:)(?=[^\s/:\\])")
 _CONTROL = r"[^\t\x20-\x7e\xa0-\ud7ff\ue080-\ufefe\uff00-\ufffd\U00010000-\U0010ffff\ufeff]"
 """No text: compiled where a line holds something that can't be printed, because its table is large."""
@@ -66,9 +66,18 @@ def second_plan(line: Line) -> Trap:
 def _tab(line: Line, _: set[str]) -> Iterator[Trap]:
     at = line.text.find("\t", 0, line.end)
     if at >= 0:
-        lead = line.text[: line.indent].replace("\t", " " * TAB_WIDTH) if at < line.indent else ""
-        typed = lead + line.text[line.indent : line.end].replace("\t", " ")
-        yield Trap(rules.TAB, at, at + 1, "a tab instead of blanks", _write(typed), line.end, {})
+        yield Trap(rules.TAB, at, at + 1, "a tab instead of blanks", "", line.end, {})
+
+
+def tabs_out(trap: Trap, line: Line, indent: int) -> Trap:
+    """A tab's trap with its change: the line with blanks, ``indent`` of them for tabs in front."""
+    if trap.rule is not rules.TAB:
+        return trap
+    lead = " " * indent if trap.start < line.indent else ""
+    said = line.text[line.indent : line.end]
+    if not line.key:
+        said = _CELLS.sub(r"\1: ", said)
+    return trap._replace(change=_write(lead + said.replace("\t", " ")))
 
 
 def _odd_blank(line: Line, _: set[str]) -> Iterator[Trap]:

@@ -12,6 +12,10 @@ DOSE_ORDER = question(
     'Write "{first} sets of {second}" or "{second} sets of {first}", or put `dose order: sets x reps`'
     " at the top",
 )
+MANY_SETS = DOSE_ORDER.variant(
+    "{typed}: {first} sets of {second}, or {second} sets of {first}?",
+    'Write "{first} sets of {second}" or "{second} sets of {first}"',
+)
 SETS_MISSING = question(
     "sets-missing",
     "an amount without a number of sets",
@@ -75,6 +79,7 @@ NUMBER_SIZE = question(
 CLOCK_OVER = NUMBER_SIZE.variant(
     "{typed}: {clock}, or {seconds} seconds?", 'Write "{clock}", or "{seconds} s"'
 )
+THOUSANDS = NUMBER_SIZE.variant("{typed}: {joined}, or {value}?", 'Write "{joined}" or "{value}"')
 NOT_WHOLE = question(
     "part-of-a-repetition",
     "a number of sets or repetitions with a decimal",
@@ -202,6 +207,12 @@ UNKNOWN = question(
     "{typed} is not a word of the dose line",
     "{near}. Remarks go under `note:`",
 )
+REMARK = UNKNOWN.variant(
+    "{typed} is no part of a dose line", 'Write "{line}", and the words underneath: `note: {typed}`'
+)
+SETS_WORDS = UNKNOWN.variant("{typed}: {sets} sets of {reps}?", 'Write "{sets} sets of {reps}"')
+ON_OFF = UNKNOWN.variant("{typed}: work and rest?", 'Write "{work} s, rest {off} s"')
+IN_RESERVE = UNKNOWN.variant("{typed}: {number} repetitions left at the end?", 'Write "{number} RIR"')
 TOO_LONG = UNKNOWN.variant(
     "a dose line of more than {most} characters can't be a dose line",
     "Put remarks under `note:` and the sets on lines of their own",

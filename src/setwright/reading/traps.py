@@ -1,8 +1,8 @@
 """Where YAML bites: faults found line by line, in whole and broken files, and a text without them.
 
 The mended text keeps every column: a dangerous sign is swapped for a private character, which ``unmask``
-turns back, so values arrive as they were typed. Only tabs before a line's first word become two blanks;
-``Traps.shifts`` tells by how much such a line grew.
+turns back, so values arrive as they were typed. Only tabs before a line's first word become the blanks that
+put it in line (``tabs``); ``Traps.shifts`` tells by how much such a line grew.
 """
 
 import re
@@ -13,7 +13,8 @@ from setwright.findings import Finding, Seen
 from setwright.places import Place
 from setwright.reading import file_rules as rules
 from setwright.reading.lines import Line, anatomy
-from setwright.reading.looks import LOOKS, MASK, TAB_WIDTH, Trap, second_plan
+from setwright.reading.looks import LOOKS, MASK, Trap, second_plan, tabs_out
+from setwright.reading.tabs import Indents
 
 UNMASK: Final = {MASK + code: chr(code) for code in range(0x80)}
 MOST_SEEN: Final = 10
@@ -43,19 +44,22 @@ def find_traps(file: str, rows: list[str]) -> Traps:
     found: list[tuple[Line, Trap]] = []
     shifts: dict[int, int] = {}
     anchors: set[str] = set()
+    indents = Indents()
     for line in anatomy(rows):
         if line.number > 1 and line.text.startswith(("---", "...")) and found_plan(rows[: line.number - 1]):
             found.append((line, second_plan(line)))
             mended[line.number - 1 :] = [""] * (len(rows) - line.number + 1)
             break
+        indent = indents.of(line)
         traps = [trap for look in LOOKS for trap in look(line, anchors)]
+        if "\t" in line.text[: line.end]:
+            traps = [tabs_out(trap, line, indent) for trap in traps]
         anchors.update(_ANCHOR.findall(line.text))
         found += ((line, trap) for trap in traps)
-        tabs = line.text[: line.indent].count("\t")
         if traps or "\t" in line.text or not line.text.isascii():
-            mended[line.number - 1] = _mend(line, traps)
-        if tabs:
-            shifts[line.number] = tabs * (TAB_WIDTH - 1)
+            mended[line.number - 1] = _mend(line, indent, traps)
+        if indent != line.indent:
+            shifts[line.number] = indent - line.indent
     covers = tuple(_place(file, line, trap.covers, len(line.text)) for line, trap in found)
     numbers = frozenset(line.number for line, _ in found)
     dropped = tuple(line.number for line, trap in found if trap.swaps is None)
@@ -71,13 +75,12 @@ def _place(file: str, line: Line, start: int, end: int) -> Place:
     return Place(file, line.number, start + 1, line.number, max(end, start) + 1)
 
 
-def _mend(line: Line, traps: list[Trap]) -> str:
+def _mend(line: Line, indent: int, traps: list[Trap]) -> str:
     chars = [" " if char == "\t" or (char.isspace() and char != " ") else char for char in line.text]
     for trap in traps:
         for at, char in (trap.swaps or {}).items():
             chars[at] = char
-    tabs = line.text[: line.indent].count("\t")
-    return " " * (tabs * (TAB_WIDTH - 1)) + "".join(chars)
+    return " " * indent + "".join(chars[line.indent :])
 
 
 def _findings(file: str, found: list[tuple[Line, Trap]]) -> Iterator[Finding]:

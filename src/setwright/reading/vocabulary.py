@@ -34,7 +34,12 @@ def nearest_words(word: str) -> str:
     hint = HINTS.get(word)
     if hint:
         return f"Nearest: {hint}"
-    near = [] if word in VOCABULARY else like(word, VOCABULARY, most=2)
+    near = words_like(word)
     if near:
         return "Nearest: " + " or ".join(f'"{n}"' for n in near)
     return BUILD
+
+
+def words_like(word: str) -> list[str]:
+    """Up to two words of the dose line that a word it does not know may be."""
+    return [] if word in VOCABULARY else like(word, VOCABULARY, most=2)

@@ -6,7 +6,7 @@ from setwright.library.table import Library
 from setwright.model.people import Athlete
 from setwright.model.plan import Item, Session, Week
 from setwright.reading.done import SetDone
-from setwright.reading.dose import Dose, Effort, SetGroup, SetWork, Span
+from setwright.reading.dose import Dose, Effort, SetGroup, SetWork, Sides, Span
 from setwright.records.fitting import Athletes, Fitted, Line
 from setwright.records.planned import Planned, planned
 
@@ -38,20 +38,23 @@ def _planned(week: Week, session: Session, athlete: Athlete | None) -> Session:
 
 def _items(one: Athletes, table: Library) -> Iterator[Item]:
     for line in one.lines:
-        item = _item(line, table)
+        item = item_done(line, table)
         if item is not None:
             yield item
 
 
-def _item(line: Line, table: Library) -> Item | None:
-    """The line as a dose that was done; None where nothing was, or of a movement that nobody knows."""
+def item_done(line: Line, table: Library, *, tried: bool = False) -> Item | None:
+    """The line as a dose that was done; None where nothing was, or of a movement that nobody knows.
+
+    ``tried`` True: a set of no repetitions is one too.
+    """
     done = line.done
     if done is None or done.done is None or done.done.kind in ("not done", "not written"):
         return None
     if done.done.kind == "done":
         return _whole(line.planned) if line.planned and line.planned.line.dose else None
     effort = _effort(line.planned)
-    works = tuple(_work(one, effort) for one in done.done.sets if one.amount.span.high)
+    works = tuple(_work(one, effort) for one in done.done.sets if tried or one.amount.span.high)
     key = line.planned.line.key if line.planned and not done.instead_of else table.find(done.name).key
     if not works or key is None:
         return None
@@ -59,10 +62,20 @@ def _item(line: Line, table: Library) -> Item | None:
         2 if {"left", "right"} <= {one.sides.kind for one in done.done.sets if one.sides} else 1
     )
     group = SetGroup(
-        kind="list" if len(works) == count else "straight", sets=Span(low=count, high=count), works=works
+        kind="list" if len(works) == count else "straight",
+        sets=Span(low=count, high=count),
+        works=works,
+        sides=_side(done.done.sets),
     )
     dose = Dose(groups=(group,), text=done.done.text, place=done.place)
     return Item(name=done.name, place=done.place, key=key, dose=dose)
+
+
+def _side(sets: tuple[SetDone, ...]) -> Sides | None:
+    """The one side that every set was for; None where it is not one."""
+    sides = {one.sides for one in sets}
+    only = sides.pop() if len(sides) == 1 else None
+    return only if only and only.kind in ("left", "right") else None
 
 
 def _work(one: SetDone, effort: Effort | None) -> SetWork:

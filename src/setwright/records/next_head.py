@@ -1,84 +1,142 @@
-"""The top of next week's plan: its name, its dates, and the week that it follows."""
+"""The top of the plan of the week that comes: its name, its dates, its block, and whose turn it is."""
 
 import datetime as dt
 import re
-from collections.abc import Iterator
-from typing import Final
+from collections.abc import Iterator, Sequence
+from typing import Final, NamedTuple
 
+from setwright.model.plan import Lighter
 from setwright.model.reader.keys import fold
+from setwright.reading.fields import placed_names
+from setwright.reading.gathering import Gathering
 from setwright.reading.nodes import Listing, Node, Pairs, Scalar
 from setwright.reading.tree import read_tree
+from setwright.records.edits import Edits
+from setwright.records.paper import typed
 
-A_WEEK: Final = dt.timedelta(weeks=1)
-_LAST_NUMBER: Final = re.compile(r"\d+(?=\D*$)")
-_WEEK_NUMBER: Final = re.compile(r"\bweek\s+(\d{1,3})\b", re.IGNORECASE)
+_WEEK: Final = re.compile(r"\d{1,3}$")
+_BY_STAGE: Final = ("earliest", "latest")
 
 
-def week_number(name: str) -> int | None:
-    """The number of its week that a plan's name tells.
+class Head(NamedTuple):
+    """What the top says of the week that comes. ``late``: weeks by which its dates come later than typed.
 
-    >>> week_number("Autumn block, week 3"), week_number("Winter 2027")
-    (3, None)
+    ``stages``: weeks that have passed for the stages. ``rotate`` and ``squad``: None where they stay.
     """
-    match = _WEEK_NUMBER.search(name)
-    return int(match[1]) if match else None
+
+    name: str
+    follows: str
+    block: str | None = None
+    starts: dt.date | None = None
+    late: int = 0
+    stages: int = 0
+    rotate: tuple[str, ...] | None = None
+    squad: str | None = None
 
 
-def next_name(name: str) -> str:
-    """The name of the week after: "week 4" for "week 3", else the name and "next week"."""
-    number = week_number(name)
-    if number is None:
-        return f"{name}, next week"
-    return _WEEK_NUMBER.sub(lambda match: match[0].replace(match[1], str(number + 1)), name, count=1)
+def with_head(file: str, text: str, head: Head) -> str:
+    """The text of a plan with the top that it has in the week that comes."""
+    there, edits = _top(file, text), Edits(text)
+    starts = head.starts.isoformat() if head.starts else None
+    new = {"plan": head.name, "follows": head.follows, "block": head.block}
+    new |= {"starts": starts, "squad": head.squad}
+    for name, text_of in new.items():
+        value = there[name][1] if name in there else None
+        if text_of is not None and isinstance(value, Scalar):
+            edits.put(value, text_of)
+    missing = [f"{name}: {typed(new[name] or '')}" for name in ("follows", "block") if new[name]]
+    edits.below(there["plan"][0], [line for line in missing if line.partition(":")[0] not in there])
+    if head.late:
+        _put_dates(edits, [value for _, value in there.values()], head.late)
+    if head.stages and "stages" in there:
+        _put_stages(edits, there["stages"][1], head.stages)
+    if head.rotate and "rotate" in there:
+        _put_names(edits, there["rotate"][1], head.rotate)
+    return edits.text()
 
 
-def next_stem(stem: str) -> str:
-    """The file name of the week after: "week-4" for "week-3", else the name and "-next"."""
-    match = _LAST_NUMBER.search(stem)
-    if match is None:
-        return f"{stem}-next"
-    return f"{stem[: match.start()]}{int(match[0]) + 1:0{len(match[0])}d}{stem[match.end() :]}"
+def turns_of(file: str, text: str) -> tuple[int, tuple[str, ...]]:
+    """How many days of a week are taken in turn, and by which sessions; none when nothing is."""
+    there = _top(file, text)
+    days, names = (
+        [one.text for one in placed_names(there[key][1], Gathering())] if key in there else []
+        for key in ("training days", "rotate")
+    )
+    return len(days) if names else 0, tuple(names) if days else ()
 
 
-def with_next_head(file: str, text: str, follows: str) -> str:
-    """The text with the next name and every date a week later; ``follows``: the file of the week before."""
+def with_lighter(file: str, text: str, how: Lighter) -> str:
+    """The text of a plan of one week that is a lighter one."""
+    there, edits = _top(file, text), Edits(text)
+    week = f"  week 1: {how.text}"
+    if "lighter weeks" in there:
+        edits.below(there["lighter weeks"][0], [week])
+    else:
+        edits.below(there["plan"][0], ["lighter weeks:", week])
+    return edits.text()
+
+
+def squad_file(file: str, text: str) -> str | None:
+    """The squad file that a plan names; None where its squad stands in it, or it has none."""
+    squad = _top(file, text).get("squad")
+    return squad[1].text if squad and isinstance(squad[1], Scalar) else None
+
+
+def with_squad(file: str, text: str, name: str) -> str:
+    """The text of a plan that names another squad file."""
+    edits, squad = Edits(text), _top(file, text)["squad"][1]
+    assert isinstance(squad, Scalar)
+    edits.put(squad, name)
+    return edits.text()
+
+
+def _top(file: str, text: str) -> dict[str, tuple[Scalar, Node]]:
+    """The keys at the top of a plan, by their folded words, with their values."""
     root = read_tree(file, text).root
-    rows = text.splitlines()
     assert isinstance(root, Pairs)
-    for key, value, top in _keys(root, top=True):
-        name, place = fold(key.text), value.place
-        row = place.line - 1
-        new = None
-        if top and name == "plan":
-            new = next_name(value.text)
-        elif name in ("starts", "date"):
-            new = _later(value.text)
-        elif top and name == "follows":
-            new = follows
-        if new is not None:
-            rows[row] = rows[row][: place.column - 1] + new + rows[row][place.end_column - 1 :]
-    if not any(fold(key.text) == "follows" for key, _ in root.pairs):
-        plan = next(key for key, _ in root.pairs if fold(key.text) == "plan")
-        rows.insert(plan.place.line, f"follows: {follows}")
-    return "\n".join(rows) + "\n"
+    return {fold(key.text): (key, value) for key, value in root.pairs}
 
 
-def _keys(node: Node, *, top: bool = False) -> Iterator[tuple[Scalar, Scalar, bool]]:
-    """Every key with a value on its line, and whether it stands at the top."""
+def _put_dates(edits: Edits, nodes: Sequence[Node], weeks: int) -> None:
+    for key, value in (pair for node in nodes for pair in _scalars(node)):
+        later = _later(value.text, weeks) if fold(key.text) == "date" else None
+        if later is not None:
+            edits.put(value, later)
+
+
+def _put_stages(edits: Edits, stages: Node, weeks: int) -> None:
+    """Each week that passes brings the earliest and the latest week of a stage nearer."""
+    for key, value in _scalars(stages):
+        match = _WEEK.search(value.text) if fold(key.text) in _BY_STAGE else None
+        if match is not None:
+            edits.put(value, f"week {max(int(match[0]) - weeks, 1)}")
+
+
+def _put_names(edits: Edits, node: Node, names: Sequence[str]) -> None:
+    if isinstance(node, Scalar):
+        edits.put(node, ", ".join(names))
+    elif isinstance(node, Listing):
+        for one, name in zip(node.nodes, names, strict=True):
+            if isinstance(one, Scalar):
+                edits.put(one, name)
+
+
+def _scalars(node: Node) -> Iterator[tuple[Scalar, Scalar]]:
+    """Every key with a value on its line."""
     if isinstance(node, Listing):
         for entry in node.nodes:
-            yield from _keys(entry)
+            yield from _scalars(entry)
     elif isinstance(node, Pairs):
         for key, value in node.pairs:
             if isinstance(value, Scalar):
-                yield key, value, top
+                yield key, value
             else:
-                yield from _keys(value)
+                yield from _scalars(value)
 
 
-def _later(typed: str) -> str | None:
-    """A date a week later; None for what is none."""
+def _later(date: str, weeks: int) -> str | None:
+    """A date some weeks later; None for what is none."""
     try:
-        return (dt.date.fromisoformat(typed) + A_WEEK).isoformat()
+        return (dt.date.fromisoformat(date) + dt.timedelta(weeks=weeks)).isoformat()
     except (ValueError, OverflowError):
         return None

@@ -4,6 +4,7 @@ from fractions import Fraction
 from typing import Final, NamedTuple
 
 from setwright.library.table import Library
+from setwright.loads.asked_for import Kilograms, load_asked_for
 from setwright.loads.bodyweight import lifted
 from setwright.loads.loadable import loadable
 from setwright.loads.maxes import MaxFound, max_of
@@ -13,6 +14,7 @@ from setwright.model.people import Athlete
 from setwright.model.plan import Item, Week
 from setwright.model.room import exactly, kilograms
 from setwright.reading.dose import Load
+from setwright.records.own_step import figure_of
 from setwright.records.progress import Decision
 
 ABOVE_MAX: Final = "above-tested-max"
@@ -20,6 +22,9 @@ ABOVE_MAX: Final = "above-tested-max"
 WHOLE: Final = 100
 LOADED: Final = ("bar", "sleeve", "weight", "stack")
 """What a gym file says the steps of; of a band, a machine or a belt it does not."""
+
+WORKED_OUT: Final = ("percent", "rm", "last")
+"""Kinds of load that come to kilograms through a max of the athlete, or what they lifted last time."""
 
 
 class NextLoad(NamedTuple):
@@ -45,19 +50,31 @@ def next_load(base: Load | None, decision: Decision, who: Lifter) -> NextLoad:
         return NextLoad(base)
     if base is None:
         return NextLoad(None, "no load is written")
-    if base.unit not in ("kg", "lb") or base.kind not in ("mass", "bodyweight") or _value(base) is None:
+    base = in_kg(base, who)
+    if base is None or base.unit not in ("kg", "lb"):
         return NextLoad(None, "the step is in kg or lb and the load is not")
     movement = who.table.movement(who.item.key or "")
     if movement["load_kind"] == "assisted" and base.kind == "mass":
         return NextLoad(None, "the load is help here: less of it is the step")
-    was = exactly(_value(base) or 0.0)
+    was = exactly(figure_of(base) or 0.0)
     asked = was + _step(was, base, decision)
     value, note = _loadable(was, asked, base, who)
     return _capped(base, was, value, note, who)
 
 
-def _value(load: Load) -> float | None:
-    return load.plus if load.kind == "bodyweight" else load.low
+def in_kg(load: Load | None, who: Lifter) -> Load | None:
+    """The load as a mass, or bodyweight with more or less, a share of a max worked out; None of others."""
+    if load is None or load.kind == "mass":
+        return load
+    if load.kind == "bodyweight":
+        return load.model_copy(update={"unit": load.unit or who.week.unit or "kg"})
+    asked = load_asked_for(load, who.item, who.athlete, who.week, who.table)
+    if load.kind not in WORKED_OUT or not isinstance(asked, Kilograms):
+        return None
+    kg = round(asked.pick, 3)
+    if asked.way == "added to the body":
+        return Load(kind="bodyweight", plus=kg, plus_high=kg, unit="kg")
+    return Load(kind="mass", low=kg, high=kg, unit="kg", hands=load.hands)
 
 
 def _with(load: Load, value: Fraction) -> Load:
@@ -124,7 +141,7 @@ def _capped(base: Load, was: Fraction, value: Fraction, note: str, who: Lifter) 
 def _within_limits(load: Load, who: Lifter) -> bool:
     """Whether a load stays within what was set for the athlete; added to the body it counts alone."""
     assert who.athlete is not None
-    kg = kilograms(exactly(_value(load) or 0.0), "lb" if load.unit == "lb" else "kg")
+    kg = kilograms(exactly(figure_of(load) or 0.0), "lb" if load.unit == "lb" else "kg")
     limits = (limit for limit in who.athlete.limits if limit.load_at_most is not None)
     return all(
         kg <= kilograms(exactly(limit.load_at_most or 0.0), limit.unit or who.week.unit or "kg")

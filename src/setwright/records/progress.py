@@ -15,12 +15,16 @@ HALF_POINT: Final = 0.5
 class Decision(NamedTuple):
     """What becomes of a line: ``add``, None for the same again; ``percent``: the load by so much.
 
-    ``by_hand``: what the rule asks for and only the coach can do.
+    ``to_max``: what is added to the training max. ``held``: the load is to stay whatever the block writes;
+    ``stands``: what the block writes stays. ``by_hand``: what the rule asks for and only the coach can do.
     """
 
     reason: str
     add: Add | None = None
     percent: float | None = None
+    to_max: Add | None = None
+    held: bool = False
+    stands: bool = False
     by_hand: bool = False
 
     @property
@@ -78,11 +82,8 @@ def _every_weeks(rule: EveryWeeks, week_number: int | None) -> Decision:
         return Decision(f"{often}, and this was week {week_number}")
     if rule.to == "training max":
         return Decision(
-            f"{often} {number(rule.add.amount)} {rule.add.unit} to the training max in the squad",
-            by_hand=True,
+            f"{often} {number(rule.add.amount)} {rule.add.unit} to the training max", to_max=rule.add
         )
-    if rule.add.of == "first week":
-        return Decision(f"{often} a share of the first week's load", by_hand=True)
     return Decision(often, rule.add)
 
 

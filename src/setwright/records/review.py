@@ -4,11 +4,11 @@ from collections.abc import Iterable
 from typing import NamedTuple
 
 from setwright.coverage import Coverage, cover
-from setwright.library.table import Library
 from setwright.model.people import Athlete
 from setwright.records.achieved import week_of_done, week_planned
 from setwright.records.fitting import Fitted, Line
 from setwright.records.form import training
+from setwright.records.keeping import Plan
 from setwright.records.trend import Seen, Trend, trends
 from setwright.records.week_done import WeekDone
 
@@ -29,6 +29,7 @@ class Reviewed(NamedTuple):
 class Review(NamedTuple):
     """One week of a plan looked back at."""
 
+    plan: Plan
     done: WeekDone
     athletes: tuple[Reviewed, ...]
 
@@ -62,12 +63,12 @@ class LookBack(NamedTuple):
 
 def look_back(seen: Seen) -> LookBack:
     """Everything that is on record, week by week and athlete by athlete."""
-    weeks = tuple(review(done, table) for done, table in seen)
+    weeks = tuple(review(plan, done) for plan, done in seen)
     names = dict.fromkeys(one.name for week in weeks for one in week.athletes)
     return LookBack(weeks, tuple((name, trends(seen, name)) for name in names))
 
 
-def review(done: WeekDone, table: Library) -> Review:
+def review(plan: Plan, done: WeekDone) -> Review:
     """The week per athlete, in the order of the squad; without a squad, of the records."""
     week = done.week
     squad: list[tuple[str, Athlete | None]] = [(one.name, one) for one in training(week) if one is not None]
@@ -82,12 +83,27 @@ def review(done: WeekDone, table: Library) -> Review:
                 came=sum(any(line.is_done for line in one.lines) for _, one in theirs),
                 planned_sessions=len(meant.sessions),
                 lines=tuple((fit, line) for fit, one in theirs for line in one.lines),
-                planned=cover(meant, table),
-                achieved=cover(week_of_done(week, done.records, name, table), table),
+                planned=cover(meant, plan.table),
+                achieved=cover(week_of_done(week, done.records, name, plan.table), plan.table),
                 notes=tuple(note for fit, _ in theirs for note in _notes(fit, name)),
             )
         )
-    return Review(done, tuple(reviewed))
+    return Review(plan, done, tuple(reviewed))
+
+
+def effort_off(line: Line) -> float:
+    """Repetitions in reserve of the last set over (easier) or under (harder) what was planned.
+
+    0 within the planned span, and where one of the two is not known.
+    """
+    done = line.done.done if line.done else None
+    dose = line.planned.line.dose if line.planned else None
+    works = [work for group in (dose.groups if dose else ()) for work in group.works]
+    wanted = next((work.effort.rir for work in works if work.effort), None)
+    had = next((one.effort.rir for one in reversed(done.sets) if one.effort), None) if done else None
+    if wanted is None or had is None:
+        return 0.0
+    return min(0.0, had[1] - wanted[0]) or max(0.0, had[0] - wanted[1])
 
 
 def _named(records: Iterable[Fitted]) -> list[str]:

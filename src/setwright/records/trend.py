@@ -5,7 +5,6 @@ import math
 from collections.abc import Iterator, Sequence
 from typing import Final, NamedTuple
 
-from setwright.library.table import Library
 from setwright.loads.bodyweight import Movement, added, by_bodyweight, lifted
 from setwright.loads.estimates import TooManyReps, estimated_max
 from setwright.loads.ranges import Range
@@ -13,6 +12,7 @@ from setwright.model.people import Athlete
 from setwright.reading.done import SetDone
 from setwright.reading.measures import Unit
 from setwright.records.fitting import Fitted, Line
+from setwright.records.keeping import Plan
 from setwright.records.week_done import WeekDone
 
 STALLED: Final = 3
@@ -77,18 +77,18 @@ class Trend(NamedTuple):
         return grown if grown > JUMP else 0.0
 
 
-Seen = Sequence[tuple[WeekDone, Library]]
-"""Weeks that something is on record of, each with the library of its plan."""
+Seen = Sequence[tuple[Plan, WeekDone]]
+"""Weeks that something is on record of, each with its plan."""
 
 
 def trends(weeks: Seen, name: str) -> tuple[Trend, ...]:
     """Every movement of an athlete that was recorded with a load, in the order first met."""
     found: dict[str, dict[dt.date, Point]] = {}
     called: dict[str, Trend] = {}
-    for done, table in weeks:
+    for plan, done in weeks:
         for fit, athlete, line in _lines_of(done, name):
-            key = table.find(line.name).key
-            movement = table.movement(key) if key else None
+            key = plan.table.find(line.name).key
+            movement = plan.table.movement(key) if key else None
             point = _point(fit, athlete, line, movement) if movement else None
             if key and movement and point:
                 unit = fit.record.unit or done.week.unit or "kg"

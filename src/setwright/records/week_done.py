@@ -5,7 +5,7 @@ from typing import NamedTuple
 
 from setwright.files import CannotRun, read_text
 from setwright.library.names import fold
-from setwright.model.plan import Week
+from setwright.model.plan import Session, Week
 from setwright.model.reader.record import read_record
 from setwright.model.record import Record
 from setwright.reading.gathering import Gathering
@@ -22,15 +22,20 @@ class WeekDone(NamedTuple):
     unread: tuple[str, ...]
 
     @property
-    def missed(self) -> tuple[str, ...]:
+    def missed_sessions(self) -> tuple[Session, ...]:
         """The sessions of the week that no record is of."""
         recorded = {id(fit.session) for fit in self.records}
-        return tuple(session.title for session in self.week.sessions if id(session) not in recorded)
+        return tuple(session for session in self.week.sessions if id(session) not in recorded)
+
+    @property
+    def missed(self) -> tuple[str, ...]:
+        """What they are called."""
+        return tuple(session.title for session in self.missed_sessions)
 
     @property
     def restart(self) -> str:
         """Why the week starts again, by the plan's rule for a missed day; empty when it does not."""
-        again = self.missed and self.week.missed_day == "restart the week"
+        again = self.records and self.missed and self.week.missed_day == "restart the week"
         return f"{', '.join(self.missed)} was missed, so the week starts again" if again else ""
 
 

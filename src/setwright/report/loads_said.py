@@ -40,6 +40,8 @@ class Table(NamedTuple):
 
 def sets_said(sets: Sets, habits: Habits) -> str:
     """Which sets a table is about: "warm-up, 5 at 50 % of the tested max", "75 % of the tested max"."""
+    if sets.less is not None:
+        return f"drop of {sets.less:g} %"
     if sets.percent is not None:
         return f"warm-up set, {sets.percent:g} % of the first work load"
     load = words.load(sets.load, habits) if sets.load else "without a load"

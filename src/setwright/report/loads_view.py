@@ -129,7 +129,7 @@ def _row(wanted: Wanted, sets: Sets) -> Row:
     who = EVERYBODY if wanted.everybody or not wanted.athletes else wanted.athletes[0].name
     if carried is None:
         return Row(who, wanted, None)
-    return Row(who, wanted, carried.warm_up_put if sets.what == "warm-up" else carried.put)
+    return Row(who, wanted, carried.put if sets.what == "work" else carried.lightest_put)
 
 
 def _folded(rows: list[Row]) -> list[Row]:

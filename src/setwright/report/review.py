@@ -7,11 +7,10 @@ from setwright.library.table import MODEL_NOTE
 from setwright.model.people import Athlete
 from setwright.model.plan import Week
 from setwright.reading.done_typed import typed_done
-from setwright.reading.dose import Effort
 from setwright.reading.words import plural
 from setwright.records.fitting import Line
 from setwright.records.planned import in_short
-from setwright.records.review import LookBack, Review, Reviewed
+from setwright.records.review import LookBack, Review, Reviewed, effort_off
 from setwright.records.trend import Trend
 from setwright.report.adds_up import matrix_lines
 from setwright.report.trend import HOW_ESTIMATED, trends_text
@@ -96,23 +95,8 @@ def _line(line: Line, week: Week, athlete: Athlete | None) -> str:
 
 def _effort(line: Line) -> Iterator[str]:
     """How much harder or easier the last set was than planned, in repetitions left."""
-    done = line.done.done if line.done else None
-    dose = line.planned.line.dose if line.planned else None
-    meant = next(
-        (work.effort for group in (dose.groups if dose else ()) for work in group.works if work.effort), None
-    )
-    felt = next((one.effort for one in reversed(done.sets) if one.effort), None) if done else None
-    off = _off(meant, felt)
-    if off:
+    if off := effort_off(line):
         yield f"{plural(abs(off), 'repetition')} {'easier' if off > 0 else 'harder'} than planned"
-
-
-def _off(meant: Effort | None, felt: Effort | None) -> float:
-    """Repetitions in reserve over (easier) or under (harder) the planned span; 0 within it or unknown."""
-    wanted, had = (one.rir if one else None for one in (meant, felt))
-    if wanted is None or had is None:
-        return 0.0
-    return min(0.0, had[1] - wanted[0]) or max(0.0, had[0] - wanted[1])
 
 
 def _sums(planned: Coverage, achieved: Coverage) -> str:

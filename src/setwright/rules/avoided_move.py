@@ -6,7 +6,7 @@ from typing import Final, NamedTuple
 
 from setwright.findings import Level, Seen
 from setwright.library.table import Library
-from setwright.model.people import Athlete
+from setwright.model.people import Athlete, Limit
 from setwright.model.plan import Week
 from setwright.rules.aims import training
 from setwright.rules.cures import instead_for
@@ -46,11 +46,15 @@ _WHY: Final = {
 
 
 class Listed(NamedTuple):
-    """A line of an athlete, the name on the list, and how the two belong together."""
+    """A line of an athlete, the name on the list, and how the two belong together.
+
+    ``limit``: under which the name stands; None on the athlete's own list.
+    """
 
     avoided: str
     how: str
     task: Task
+    limit: Limit | None = None
 
 
 def find(case: Case) -> Iterator[Fault]:
@@ -72,7 +76,8 @@ def listed(week: Week, table: Library, athlete: Athlete) -> Iterator[Listed]:
         for limit in athlete.limits:
             for name in limit.avoid:
                 if how := _how(table, name, task):
-                    yield Listed(name, "ended" if has_ended(limit, week, task.session) else how, task)
+                    how = "ended" if has_ended(limit, week, task.session) else how
+                    yield Listed(name, how, task, limit)
 
 
 def _how(table: Library, avoided: str, task: Task) -> str:

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from setwright.coverage import Work
 from setwright.rules.cures import finishing, straight_after
-from setwright.rules.rule import CHOICE, NO_STUDY, Case, Fault, Option, Rule, past, seen
+from setwright.rules.rule import CHOICE, NO_STUDY, Case, Fault, Option, Rule, counted, past, seen
 
 BAD = """\
 plan: Thursday presses only
@@ -51,7 +51,7 @@ def find(case: Case) -> Iterator[Fault]:
             why="in every press of the day the hands stop short of the midline, so the fibres are never "
             "loaded where they are shortest",
             cure=cure,
-            seen=seen(presses, lambda work: f"{work.name}, {work.hard} hard sets, {past(work)}"),
+            seen=seen(presses, lambda work: f"{counted(work)}, {past(work)}"),
             parts=frozenset(press.serves),
             day=day,
         )

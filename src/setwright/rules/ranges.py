@@ -4,7 +4,7 @@ import math
 from collections.abc import Mapping
 
 from setwright.coverage import Coverage, Sets, Work, total
-from setwright.coverage.muscles import shares
+from setwright.coverage.muscles import shares_by_movement
 from setwright.findings import Seen
 from setwright.model.plan import Week
 from setwright.model.weekly import PULL_TO_PUSH, WeeklySets
@@ -31,9 +31,10 @@ def sets_of(coverage: Coverage, group: str) -> Sets:
 
 def how_counted(coverage: Coverage, group: str) -> Seen:
     """Where a group's sets come from: each movement with the whole or half sets of all its lines."""
+    given = shares_by_movement(coverage.works)
     credited: dict[str, list[tuple[Work, float]]] = {}
     for work in coverage.works:
-        share = shares(work).get(group) if work.hard.high else None
+        share = given[work.movement["key"]].get(group) if work.hard.high else None
         if share:
             credited.setdefault(work.name, []).append((work, share))
     lines = ", ".join(_movement(name, works) for name, works in credited.items())

@@ -4,7 +4,6 @@ from collections.abc import Iterator
 
 from setwright.coverage import SessionCover
 from setwright.coverage.clock import REP_S, REST_S, SETUP_S, SWAP_S, WARM_UP_SET_S, entry_seconds
-from setwright.coverage.counts import count_items
 from setwright.coverage.cut import leaves
 from setwright.findings import Seen
 from setwright.model.plan import Group, Item
@@ -55,11 +54,11 @@ def find(case: Case) -> Iterator[Fault]:
 
 def _minutes(case: Case, session: SessionCover) -> list[tuple[Entry, float]]:
     """Every line or group with its minutes, setting up too: of one person, in a gym of the busiest group."""
-    counts = count_items(session.session)
-    alone = {n: SETUP_S + entry_seconds(entry, counts) for n, entry in enumerate(session.session.work, 1)}
+    work = session.session.work
+    alone = {n: SETUP_S + entry_seconds(entry, session.counts) for n, entry in enumerate(work, 1)}
     shared = next((room.busiest for cover, room in rooms(case) if cover is session), {})
     took = {n: max(seconds, shared.get(n, 0.0)) for n, seconds in alone.items()}
-    return [(entry, took[n] / 60) for n, entry in enumerate(session.session.work, 1)]
+    return [(entry, took[n] / 60) for n, entry in enumerate(work, 1)]
 
 
 def _shorter(whole: float, took: list[tuple[Entry, float]], written: float) -> Cure:

@@ -1,9 +1,8 @@
 """The phrases of the cards, the board, the log and the home sheet that are filled in."""
 
-import datetime as dt
 from typing import Final
 
-from setwright.sheets.phrases import say, series
+from setwright.sheets.phrases import say
 from setwright.sheets.words import number
 
 MM_A_METRE: Final = 25 / 3
@@ -52,8 +51,3 @@ def more_would_go(least: float, most: float) -> str:
         return say("station.to_the_end")
     more = number(least) if least == most else say("list.to", first=number(least), second=number(most))
     return say("station.stop_left", count=more)
-
-
-def short_date(day: dt.date) -> str:
-    """A date for the head of a narrow column: "15 Nov"."""
-    return say("date.day_first_without_year", day=day.day, month=series("months")[day.month - 1][:3])

@@ -4,8 +4,9 @@ from dataclasses import dataclass
 from typing import Final
 
 from setwright.coverage.clock import session_minutes
-from setwright.coverage.counts import Counts, count_items
+from setwright.coverage.counts import count_items
 from setwright.coverage.cut import KEEP, USUAL, leaves
+from setwright.coverage.shapes import Counts
 from setwright.model.plan import Group, Item, Session
 from setwright.model.theirs import Known, entry_of, meant
 from setwright.sheets.phrases import say

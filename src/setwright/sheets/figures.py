@@ -63,7 +63,7 @@ def small_picture_svg(key: str) -> str:
     """The fibre picture 60 mm wide on white ground, to stand in a page. Raises: KeyError; NoPicture."""
     layout = LAYOUTS["60"]
     ground = rectangle((0, 0, layout.width, layout.height), fill="#fff", stroke="none")
-    body = [ground, _fibre(key, "60", "picture")]
+    body = [ground, _fibre(key, "60", "p")]
     return drawing(layout.width, layout.height, _fibre_label(key), body)
 
 

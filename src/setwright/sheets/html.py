@@ -2,7 +2,7 @@
 
 import datetime as dt
 from functools import cache
-from typing import Any, Final
+from typing import Any, Final, Protocol
 
 from jinja2 import Environment, PackageLoader, StrictUndefined, pass_context
 from jinja2.runtime import Context
@@ -22,6 +22,22 @@ from setwright.sheets.style import in_its_style
 
 SWATCH_WIDTHS: Final[dict[Paper, float]] = {"a4": 11.0, "letter": 7.0, "a3": 11.0}
 """Width of a swatch in mm (choice: Letter is 18 mm narrower across)."""
+
+
+class PageForm(Protocol):
+    """The form of a page: the name of its template, its title in the window, and how the paper lies."""
+
+    @property
+    def name(self) -> str:
+        """What the template is called."""
+
+    @property
+    def title(self) -> str:
+        """What follows the plan's name in the window."""
+
+    @property
+    def upright(self) -> bool:
+        """Whether the paper stands upright."""
 
 
 def sheet_html(checked: Checked, kind: Kind, paper: Paper, printed: dt.date | None = None) -> str:
@@ -69,12 +85,18 @@ def _some(sheets: Sheets, kind: Kind) -> tuple[Any, ...]:
 
 
 def _page(checked: Checked, kind: Kind, paper: Paper, sheets: tuple[Any, ...], edition: Edition) -> str:
-    form = KINDS[kind]
+    return page_html(checked, KINDS[kind], paper, sheets, edition)
+
+
+def page_html(
+    checked: Checked, form: PageForm, paper: Paper, sheets: tuple[Any, ...], edition: Edition
+) -> str:
+    """A whole HTML file: what stands on some sheets, in the template of their form. Raises: CannotRun."""
     short, long = SIZES[paper]
     across, down = (short, long) if form.upright else (long, short)
     return (
         _environment()
-        .get_template(f"{kind}.html.j2")
+        .get_template(f"{form.name}.html.j2")
         .render(
             form=form,
             week=checked.week,

@@ -7,7 +7,7 @@ from typing import Final
 from setwright.library.table import Library
 from setwright.model.dates import session_date
 from setwright.model.plan import Session, Week
-from setwright.sheets import card_words, words
+from setwright.sheets import words
 from setwright.sheets.blocks import Writer, blocks, copy_for
 from setwright.sheets.home import at_home
 from setwright.sheets.people import full_names, who_trains
@@ -60,7 +60,7 @@ def _of_session(session: Session, writer: Writer, mark: str) -> Iterator[LogShee
                 athlete=name,
                 title=room_title(session, week),
                 plan=week.title,
-                dates=(card_words.short_date(day) if day else "", *[""] * (DATES - 1)),
+                dates=(words.column_date(day) if day else "", *[""] * (DATES - 1)),
                 blocks=work,
                 footer=words.footer(week, mark, session.day),
             )

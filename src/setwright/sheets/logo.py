@@ -1,16 +1,12 @@
-"""The coach's logo: a picture file beside the plan that becomes part of each sheet as an image."""
+"""The coach's logo as part of each sheet: an image that holds the picture file beside the plan."""
 
 import base64
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Final
 
 from setwright.checked import Checked
-from setwright.files import CannotRun
+from setwright.logo import read_logo
 from setwright.sheets.style import stationery_of
-
-MOST_BYTES: Final = 300_000
-"""Largest logo in bytes (choice: every sheet file carries it, so it must not dwarf the sheet)."""
 
 WIDTH_MM, HEIGHT_MM = 45.0, 10.0
 """The room it gets at the top right of a page, in mm (choice)."""
@@ -39,13 +35,9 @@ def logo_uri(plan: Path, name: str) -> str:
 
     A picture inside a picture is never run: scripts in an SVG stay dead, and nothing it names is fetched.
 
-    Raises: CannotRun, in one sentence, for a file that is not there, leads out of the plan's folder, is too
-    large or is no picture.
+    Raises: CannotRun, as ``read_logo`` does.
     """
-    raw = _read(plan, name)
-    kind = _kind(raw)
-    if kind is None:
-        raise CannotRun(f"the logo {name} is no PNG, JPEG or SVG picture: save it as one of these")
+    kind, raw = read_logo(plan, name)
     inside = f"data:image/{kind};base64,{base64.b64encode(raw).decode()}"
     frame = (
         f'<svg xmlns="http://www.w3.org/2000/svg" width="{WIDTH_MM}mm" height="{HEIGHT_MM}mm" '
@@ -53,33 +45,3 @@ def logo_uri(plan: Path, name: str) -> str:
         f'preserveAspectRatio="xMaxYMid meet" href="{inside}"/></svg>'
     )
     return f"data:image/svg+xml;base64,{base64.b64encode(frame.encode()).decode()}"
-
-
-def _read(plan: Path, name: str) -> bytes:
-    folder = plan.parent.resolve()
-    try:
-        path = (folder / name).resolve()
-        there = path.is_file()
-    except (OSError, ValueError):
-        there = False
-    if there and not path.is_relative_to(folder):
-        raise CannotRun(f"the logo {name} leads out of the plan's folder: lay the picture beside the plan")
-    if not there:
-        raise CannotRun(f"the logo {name} is not there: lay the picture beside the plan")
-    try:
-        with path.open("rb") as file:
-            raw = file.read(MOST_BYTES + 1)
-    except OSError as error:
-        raise CannotRun(f"the logo {name} can't be read: {(error.strerror or '').lower()}") from None
-    if len(raw) > MOST_BYTES:
-        raise CannotRun(f"the logo {name} is over {MOST_BYTES:,} bytes: save it smaller")
-    return raw
-
-
-def _kind(raw: bytes) -> str | None:
-    """The kind of picture by its first bytes (PNG 5.2; JPEG B.1.1.3, start of image), or None."""
-    if raw.startswith(b"\x89PNG\r\n\x1a\n"):
-        return "png"
-    if raw.startswith(b"\xff\xd8\xff"):
-        return "jpeg"
-    return "svg+xml" if b"<svg" in raw and b"<!ENTITY" not in raw and b"\0" not in raw else None

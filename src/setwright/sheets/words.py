@@ -91,28 +91,25 @@ def clock(seconds: float) -> str:
 
 def long_date(day: dt.date) -> str:
     """A date in words, whatever the machine's language: "Monday 15 November 2027"."""
-    return say("date.long", day=series("days")[day.weekday()], date=short_date(day))
-
-
-def short_date(day: dt.date) -> str:
-    """A date in words without the day of the week: "15 November 2027"."""
-    return _date(day, series("months")[day.month - 1])
+    name = "date.long_month_first" if IN_FORCE.get().dates == "month first" else "date.long"
+    return say(name, day=series("days")[day.weekday()], date=_date(day, "", None))
 
 
 def brief_date(day: dt.date) -> str:
     """A date as short as it can be without doubt: "15 Nov 2027"."""
-    return _date(day, series("months")[day.month - 1][:SHORT_MONTH])
+    return _date(day, "", SHORT_MONTH)
 
 
-def _date(day: dt.date, month: str) -> str:
+def column_date(day: dt.date) -> str:
+    """A date for the head of a narrow column, without its year: "15 Nov"."""
+    return _date(day, "_without_year", SHORT_MONTH)
+
+
+def _date(day: dt.date, ending: str, letters: int | None) -> str:
     """A date in the order of the sheets that are being made; in numbers it is that of ISO 8601."""
-    match IN_FORCE.get().dates:
-        case "numbers":
-            return day.isoformat()
-        case "month first":
-            return say("date.month_first", day=day.day, month=month, year=day.year)
-        case _:
-            return say("date.day_first", day=day.day, month=month, year=day.year)
+    order = IN_FORCE.get().dates
+    month = day.month if order == "numbers" else series("months")[day.month - 1][:letters]
+    return say(f"date.{order.replace(' ', '_')}{ending}", day=day.day, month=month, year=day.year)
 
 
 def span(value: Span) -> str:

@@ -1,6 +1,8 @@
 """The loads of a line worked out for whoever its sheet is for, in the words of the sheet."""
 
 from collections.abc import Iterator
+from functools import reduce
+from itertools import takewhile
 from typing import Final
 
 from setwright.library.table import Library
@@ -56,16 +58,33 @@ class Worked:
                 )
                 yield blank if is_open else self._words(sets)
 
+    def drops(self) -> Iterator[str]:
+        """In one remark what the work drops to by a percent, where that can be worked out."""
+        drops = [self._words(sets) for sets in self._sets if sets.what == "drop"]
+        told = [f"{load.large} ({load.small})" if load.small else load.large for load in drops]
+        if told:
+            yield say("line.drop", loads=reduce(_then, told))
+
     def _words(self, sets: Sets) -> LoadWords:
         wanted = sets.wanted[0] if sets.wanted else None
         asked, carried = (wanted.asked, wanted.carried) if wanted else (None, None)
-        if isinstance(asked, Kilograms) and not _range_of_the_coach(sets.load):
-            put = carried and (carried.warm_up_put if sets.what == "warm-up" else carried.put)
+        if isinstance(asked, Kilograms):
+            put = carried and (carried.put if sets.what == "work" else carried.lightest_put)
+            ends = self._ends(carried, sets.load) if carried else None
+            if carried and ends:
+                return _between(*(self._put_on(carried, end, sets.load) for end in ends))
             if carried and put:
                 return self._put_on(carried, put, sets.load)
-            if sets.load is None or sets.load.kind in OWN:
+            if sets.load is None or sets.what == "drop" or sets.load.kind in OWN:
                 return self._as_written(_bare(asked))
         return self._as_written(sets.load) if sets.load else LoadWords()
+
+    def _ends(self, carried: Carried, load: Load | None) -> tuple[Put, Put] | None:
+        """The loads from which somebody may choose: those there are in a range of masses that was typed."""
+        gym = self._week.gym
+        typed = load is not None and load.kind == "mass" and load.low != load.high
+        ends = carried.ends(gym) if gym and typed else None
+        return ends if ends and ends[0].kg < ends[1].kg else None
 
     def _as_written(self, load: Load) -> LoadWords:
         if load.kind == "mass" and str(self._line.movement["load_write"]).startswith("each"):
@@ -103,9 +122,22 @@ class Worked:
         return plates if len(bars) == 1 else put.words
 
 
-def _range_of_the_coach(load: Load | None) -> bool:
-    """Whether a load is a range that was typed for the athlete to choose from."""
-    return load is not None and load.kind == "mass" and load.low != load.high
+def _then(first: str, second: str) -> str:
+    return say("list.then", first=first, second=second)
+
+
+def _between(low: LoadWords, high: LoadWords) -> LoadWords:
+    """Two loads to choose from in one cell: "60–62.5 kg", and below it the plates of both."""
+    first, last = low.large.split(), high.large.split()
+    before, after = _alike(first, last), _alike(first[::-1], last[::-1])
+    large = f"{' '.join(first[: len(first) - after])}–{' '.join(last[before:])}"
+    both = in_a_cell((low, high))
+    return LoadWords(large, both.small if both else "")
+
+
+def _alike(one: list[str], other: list[str]) -> int:
+    """How many words two texts begin with alike."""
+    return sum(1 for _ in takewhile(lambda pair: pair[0] == pair[1], zip(one, other, strict=False)))
 
 
 def _added(put: Put, unit: Unit) -> str:

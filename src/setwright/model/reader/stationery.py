@@ -20,4 +20,6 @@ KEYS: Final[Table] = {
 def read_stationery(node: Node, found: Gathering) -> Stationery:
     """What stands on every sheet; keys that can't be read are findings."""
     pairs = pairs_of(node, found, "`title:`, `logo:` or `footer:` with its text")
-    return Stationery(**read_keys(pairs, KEYS, found, "paper").values)
+    read = read_keys(pairs, KEYS, found, "paper")
+    logo = read.keys.get("logo")
+    return Stationery(**read.values, logo_place=logo.place if logo else None)
