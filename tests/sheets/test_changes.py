@@ -8,6 +8,7 @@ import pytest
 from setwright.checked import Checked
 from setwright.files import CannotRun
 from setwright.sheets import Order, asked, print_sheets, sheet_html, words
+from setwright.sheets.changes import KeptSheet, changes, kept
 from setwright.sheets.editions import MOST_CHANGES, LastPrint, all_sheets, last_print, version_mark
 from setwright.sheets.editions import this_print as edition_now
 from setwright.sheets.html import css_text
@@ -41,6 +42,10 @@ def mark_of(checked: Checked) -> str:
 
 def this_print(checked: Checked, last: LastPrint | None, today: dt.date) -> LastPrint:
     return edition_now(checked, all_sheets(checked), last, today)
+
+
+def kept_of(plan: str) -> tuple[KeptSheet, ...]:
+    return kept(all_sheets(check(plan))["session"])
 
 
 def told(*swaps: tuple[str, str], plan: str = PLAN) -> tuple[str, ...]:
@@ -101,7 +106,30 @@ def test_a_plan_for_everybody_and_two_sessions_of_one_day() -> None:
 
 
 def test_a_new_name_is_told_as_what_it_is() -> None:
-    assert told(("name: Press and row", "name: Push")) == ("Only times, words or gaps.",)
+    assert told(("name: Press and row", "name: Push")) == ("Monday: now called Push (was Press and row)",)
+
+
+def test_a_session_on_another_day_is_still_that_session() -> None:
+    assert told(("day: Monday", "day: Tuesday")) == ("Tuesday: on Tuesday (was Monday)",)
+
+
+def test_a_second_session_on_a_day_leaves_the_first_as_it_was() -> None:
+    assert told(("day: Thursday\n", "day: Monday\n    name: Hang\n")) == (
+        "Hang: a new session",
+        "Thursday: no longer in the week",
+    )
+
+
+def test_two_sessions_of_one_day_without_a_name_are_told_apart() -> None:
+    twins = PLAN.replace("    name: Press and row\n", "").replace("day: Thursday", "day: Monday")
+    assert told(("3 x 5", "4 x 5"), plan=twins) == ("Monday (2): 1 pull-up: 4 × 5 (was 3 × 5)",)
+
+
+def test_what_was_kept_before_titles_were_kept_is_read() -> None:
+    old = [sheet.model_copy(update={"day": None, "title": None}) for sheet in kept_of(PLAN)]
+    assert changes(old, kept_of(PLAN.replace("60 kg", "65 kg"))) == (
+        "Monday: 1 flat barbell bench press: 65 kg (was 60 kg)",
+    )
 
 
 def test_many_changes_are_counted() -> None:

@@ -37,7 +37,7 @@ def test_text_pages_and_heads_are_those_of_the_sheet() -> None:
     for number, page in enumerate(pages, start=1):
         assert f"page {number} of 2" in page
         assert "Everything" in page
-        assert "write reps done, one box a set" in page
+        assert "reps done, one box a set" in page
         assert "of 14 Nov 2027" in page
     assert "Stop and tell the coach" in pages[-1]
 

@@ -160,7 +160,7 @@ def test_a_timed_circuit_has_a_box_a_round() -> None:
     assert [line.dose for line in timed.lines] == ["4 × 35 s", "4 × 12", "4 × 35 s", "4 × 35 s"]
     assert free.rounds_box
     assert [line.boxes for line in free.lines] == [(), (), ()]
-    assert [line.dose for line in free.lines] == ["10", "15", "30 s"]
+    assert [line.dose for line in free.lines] == ["10 reps", "15 reps", "30 s"]
 
 
 def test_for_whom_is_said_where_there_is_no_squad() -> None:

@@ -1,5 +1,6 @@
 """The work of a session as blocks that are never parted: numbers, doses, loads, boxes, headings, remarks."""
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Final
@@ -29,6 +30,10 @@ _BLANKS: Final = {
 """The phrase after the blank for a load that the plan leaves open, by the library's kinds of load.
 
 External loads take the plan's unit; other kinds get no blank."""
+
+
+_BARE: Final = re.compile(r"\d+(?:–\d+)?")
+"""Repetitions and nothing else."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -174,7 +179,13 @@ def dose_text(item: Item, group: Group | None) -> str:
     if dose is None or not dose.groups:
         return ""
     text = typeset(dose_short(dose))
-    return text.removeprefix("1 × ") if group and _open_ended(group) else text
+    return _each_round(text) if group and _open_ended(group) else text
+
+
+def _each_round(dose: str) -> str:
+    """A dose of one round, of which nobody knows how many there will be: "10 reps"."""
+    told = dose.removeprefix("1 × ")
+    return say("line.reps", count=told) if _BARE.fullmatch(told) else told
 
 
 def over_rounds(item: Item, group: Group | None) -> Dose | None:

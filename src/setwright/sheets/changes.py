@@ -1,9 +1,9 @@
 """The difference list: what a coach would say has changed between two prints of the same plan."""
 
 from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from itertools import pairwise
-from typing import Final
+from typing import Any, Final, NamedTuple
 
 from setwright.reading.frozen import Frozen
 from setwright.sheets.phrases import say
@@ -21,9 +21,14 @@ class KeptLine(Frozen):
 
 
 class KeptSheet(Frozen):
-    """What one session held for these athletes; none are named on a sheet for everybody."""
+    """What one session held for these athletes; none are named on a sheet for everybody.
+
+    ``session``: how it is called, unlike every other of the week. ``title``: None where it has no name.
+    """
 
     session: str
+    day: str | None = None
+    title: str | None = None
     athletes: tuple[str, ...]
     lines: tuple[KeptLine, ...]
 
@@ -34,18 +39,34 @@ _COMPARED: Final = ("dose", "load", "remarks")
 def kept(sheets: Sequence[SessionSheet]) -> tuple[KeptSheet, ...]:
     """What is kept of session sheets: each session once for all who do the same in it.
 
-    A session is called by its day, or by its title where a day has several or none.
+    A session is called by its day, by its title where a day has several or none, and by a number after that
+    where they have the same.
     """
-    days = Counter(day for day, _ in {(sheet.day, sheet.title) for sheet in sheets})
-    shared: dict[tuple[str, tuple[KeptLine, ...]], list[str]] = {}
+    alike = Counter[tuple[str | None, str, str | None]]()
+    days: dict[str | None, set[tuple[str, int]]] = {}
+    numbered = []
     for sheet in sheets:
+        alike[sheet.day, sheet.title, sheet.athlete] += 1
+        number = alike[sheet.day, sheet.title, sheet.athlete]
+        days.setdefault(sheet.day, set()).add((sheet.title, number))
+        numbered.append((sheet, number))
+    shared: dict[tuple[str, str | None, str | None, tuple[KeptLine, ...]], list[str]] = {}
+    for sheet, number in numbered:
         lines = tuple(_kept_line(line) for block in sheet.blocks for line in block.lines)
-        session = sheet.day if sheet.day and days[sheet.day] == 1 else sheet.title
-        shared.setdefault((session, lines), []).extend([sheet.athlete] if sheet.athlete else [])
+        title = None if sheet.title == sheet.day else sheet.title
+        key = (_called(sheet, number, days[sheet.day]), sheet.day, title, lines)
+        shared.setdefault(key, []).extend([sheet.athlete] if sheet.athlete else [])
     return tuple(
-        KeptSheet(session=session, athletes=tuple(athletes), lines=lines)
-        for (session, lines), athletes in shared.items()
+        KeptSheet(session=session, day=day, title=title, athletes=tuple(athletes), lines=lines)
+        for (session, day, title, lines), athletes in shared.items()
     )
+
+
+def _called(sheet: SessionSheet, number: int, of_the_day: set[tuple[str, int]]) -> str:
+    if sheet.day and len(of_the_day) == 1:
+        return sheet.day
+    twins = sum(title == sheet.title for title, _ in of_the_day) > 1
+    return say("changes.nth", session=sheet.title, number=number) if twins else sheet.title
 
 
 def _kept_line(line: Line) -> KeptLine:
@@ -60,39 +81,83 @@ def changes(before: Sequence[KeptSheet], now: Sequence[KeptSheet]) -> tuple[str,
 
     What changed for some athletes only ends in their names.
     """
-    old, new = _by_session(before), _by_session(now)
-    told = [one for session in new if session in old for one in _of_session(session, old, new)]
-    told += [say("changes.new_session", session=session) for session in new if session not in old]
-    told += [say("changes.no_session", session=session) for session in old if session not in new]
+    old, new = _sessions(before), _sessions(now)
+    pairs = _pairs(old, new)
+    told = [one for session, was in pairs for one in _of_session(session, was)]
+    kept_now, kept_before = ([pair[side].called for pair in pairs] for side in (0, 1))
+    told += [say("changes.new_session", session=one.called) for one in new if one.called not in kept_now]
+    told += [say("changes.no_session", session=one.called) for one in old if one.called not in kept_before]
     return tuple(told)
 
 
-_Session = dict[str | None, tuple[KeptLine, ...]]
+_Lines = dict[str | None, tuple[KeptLine, ...]]
 
 
-def _by_session(sheets: Sequence[KeptSheet]) -> dict[str, _Session]:
-    """The lines of each session by athlete; None stands for everybody."""
+class _Session(NamedTuple):
+    """One session of a print: its lines by athlete; None stands for everybody."""
+
+    called: str
+    day: str | None
+    title: str | None
+    lines: _Lines
+
+
+_SAME: Final[tuple[Callable[[_Session], Any], ...]] = (
+    lambda one: (one.day, one.title, one.called),
+    lambda one: one.title and (one.title,),
+    lambda one: one.called,
+    lambda one: one.day,
+)
+"""What tells that a session is the same as in the last print, the surest first."""
+
+
+def _sessions(sheets: Sequence[KeptSheet]) -> list[_Session]:
     found: dict[str, _Session] = {}
     for sheet in sheets:
-        for athlete in sheet.athletes or (None,):
-            found.setdefault(sheet.session, {})[athlete] = sheet.lines
-    return found
+        session = found.setdefault(sheet.session, _Session(sheet.session, sheet.day, sheet.title, {}))
+        session.lines.update(dict.fromkeys(sheet.athletes or (None,), sheet.lines))
+    return list(found.values())
 
 
-def _of_session(session: str, before: dict[str, _Session], now: dict[str, _Session]) -> Iterator[str]:
-    old, new = before[session], now[session]
-    both = [athlete for athlete in new if athlete in old]
+def _pairs(old: list[_Session], new: list[_Session]) -> list[tuple[_Session, _Session]]:
+    """Each session of now with the one it was, in the order of now."""
+    waiting, was = list(old), dict[str, _Session]()
+    for same in _SAME:
+        for session in new:
+            if session.called not in was:
+                known = same(session)
+                found = next((one for one in waiting if known and same(one) == known), None)
+                if found:
+                    waiting.remove(found)
+                    was[session.called] = found
+    return [(session, was[session.called]) for session in new if session.called in was]
+
+
+def _of_session(session: _Session, was: _Session) -> Iterator[str]:
+    told = [*_renamed(session, was), *_of_people(session.lines, was.lines)]
+    return (say("changes.in_session", session=session.called, change=change) for change in told)
+
+
+def _renamed(session: _Session, was: _Session) -> Iterator[str]:
+    """Another name, or another day."""
+    if session.title and was.title and session.title != was.title:
+        yield say("changes.renamed", now=session.title, was=was.title)
+    elif session.title == was.title and session.day and was.day and session.day != was.day:
+        yield say("changes.moved", now=session.day, was=was.day)
+
+
+def _of_people(now: _Lines, before: _Lines) -> Iterator[str]:
+    """What changed for those who have a sheet in both prints, who has a new one, and who has none now."""
+    both = [athlete for athlete in now if athlete in before]
     whom: dict[str, list[str]] = {}
     for athlete in both:
-        for told in _of_lines(old[athlete], new[athlete]):
+        for told in _of_lines(before[athlete], now[athlete]):
             whom.setdefault(told, []).append(athlete or "")
     for told, athletes in whom.items():
-        whose = f" ({', '.join(athletes)})" if len(athletes) < len(both) else ""
-        yield say("changes.in_session", session=session, change=f"{told}{whose}")
-    for athlete in (*new, *(one for one in old if one not in new)):
+        yield f"{told} ({', '.join(athletes)})" if len(athletes) < len(both) else told
+    for athlete in (*now, *(one for one in before if one not in now)):
         if athlete is not None and athlete not in both:
-            change = say("changes.new_sheet" if athlete in new else "changes.no_sheet", athlete=athlete)
-            yield say("changes.in_session", session=session, change=change)
+            yield say("changes.new_sheet" if athlete in now else "changes.no_sheet", athlete=athlete)
 
 
 def _of_lines(before: tuple[KeptLine, ...], now: tuple[KeptLine, ...]) -> Iterator[str]:

@@ -140,9 +140,9 @@ def view_from_above(layout: Layout, picture: MovementPicture, name: str) -> str:
         _whole_arm(view, picture, 0, ghost=False),
         _way(view, picture.hand, HAND_PATH, HAND_HEAD),
         ring(hand, RING, LIMB),
-        distance(view, picture.hand[nearest(picture.hand)], layout.text),
     ]
-    return view.clipped(name, "".join(inside))
+    nearest_hand = picture.hand[nearest(picture.hand)]
+    return view.clipped(name, "".join(inside)) + distance(view, nearest_hand, layout.text)
 
 
 def _later(picture: MovementPicture) -> tuple[int, int]:

@@ -14,6 +14,7 @@ from setwright.sheets.editions import MARK_LENGTH, Edition
 from setwright.sheets.html import page_html
 from setwright.sheets.kinds import Paper
 from setwright.sheets.names import PERSON_BYTES, slug, stem
+from setwright.sheets.phrases import say
 from setwright.sheets.style import in_its_style
 
 NUMBER: Final = 9
@@ -24,8 +25,12 @@ class Page(NamedTuple):
     """The form of the page, as its template asks for it."""
 
     name: str = "told"
-    title: str = "report on the week"
     upright: bool = True
+
+    @property
+    def title(self) -> str:
+        """What follows the plan's title in the window."""
+        return say("title.report")
 
 
 class Print(NamedTuple):

@@ -6,10 +6,12 @@ from typing import Final, NamedTuple
 
 from setwright.loads.estimates import FORMULAS
 from setwright.model.room import kilograms
-from setwright.reading.words import listed, number
+from setwright.reading.words import number
 from setwright.records.trend import Point, Trend
+from setwright.sheets.phrases import say
 from setwright.sheets.svg import arrow_head, drawing, line, polyline, ring, text
 from setwright.sheets.svg import path as stroke
+from setwright.sheets.words import listed
 
 WIDTH: Final = 120.0
 PANEL: Final = 46.0
@@ -67,7 +69,7 @@ def trend_svg(name: str, trends: Sequence[Trend]) -> str:
     if not charts:
         raise NothingToDraw(f"{name} has no load of a movement on record more than once; nothing is drawn")
     height = TITLE + len(charts) * PANEL + KEY
-    told = f"{name}: the heaviest set of each record"
+    told = say("trend.title", name=name)
     body = [text((0, LARGE), _cut(told), LARGE, font_weight="bold")]
     body += [piece for at, one in enumerate(charts) for piece in _chart(one, TITLE + at * PANEL)]
     body += _key(height - KEY)
@@ -75,8 +77,8 @@ def trend_svg(name: str, trends: Sequence[Trend]) -> str:
 
 
 def _chart(trend: Trend, top: float) -> Iterator[str]:
-    more = " added to the body" if trend.added else ""
-    yield text((0, top + LARGE), _cut(f"{trend.movement}, {trend.unit}{more}"), LARGE)
+    of = say("trend.added" if trend.added else "trend.chart", movement=trend.movement, unit=trend.unit)
+    yield text((0, top + LARGE), _cut(of), LARGE)
     scale = _scale(trend, top)
     yield line((LEFT - 3, top + FOOT), (RIGHT + 4, top + FOOT), AXIS)
     ends = [(value, scale.at(scale.first, value)[1]) for value in (max(_loads(trend)), min(_loads(trend)))]
@@ -157,11 +159,11 @@ def _apart(across: Sequence[float], room: float) -> list[int]:
 
 
 def _key(top: float) -> Iterator[str]:
-    first, then = listed([*FORMULAS][:4]).replace(" and ", ", "), listed([*FORMULAS][4:])
+    first, then = ", ".join([*FORMULAS][:4]), listed([*FORMULAS][4:])
     words = (
-        "ring: load × repetitions; bar: estimated max, not tested,",
-        f"from the lowest to the highest of {first},",
-        f"{then}; arrow: at least, effort not said",
+        say("trend.key_ring"),
+        say("trend.key_bar", formulas=first),
+        say("trend.key_arrow", formulas=then),
     )
     yield line((0, top), (WIDTH, top), AXIS)
     yield from (text((0, top + 4.6 * at + SMALL + 0.8), said, SMALL) for at, said in enumerate(words))
@@ -169,4 +171,5 @@ def _key(top: float) -> Iterator[str]:
 
 def _in_words(trend: Trend) -> str:
     points = ", ".join(f"{point.on} {_set(point, trend)}" for point in trend.points)
-    return f"{trend.movement}, {trend.unit}: {points}"
+    chart = say("trend.chart", movement=trend.movement, unit=trend.unit)
+    return f"{chart}: {points}"

@@ -34,18 +34,24 @@ SET_CLOCK_FROM_S: Final = 120
 _RANGE: Final = re.compile(r"(?<![\d.:-])(\d+(?:[.:]\d+)?)-(\d+(?:[.:]\d+)?)(?![\d.:-])")
 _TIMES: Final = re.compile(r"(?<=\d) x (?=\d)| x (?=max)")
 
+_TYPED: Final = re.compile(r"`([^`\n]+)`")
+"""What is to be typed, as the screen marks it."""
+
 _ANOTHER: Final = re.compile(r"[\d–+.]+(?: [sm])?")
 _POINT: Final = re.compile(r"(?<=\d)\.(?=\d)")
-_UNIT: Final = re.compile(r"(?<=\d) (?=(?:s|m|kg|lb|min|cm|left|%)\b|%)")
+_UNIT: Final = re.compile(
+    r"(?<=\d) (?=(?:s|m|kg|lb|min|cm|left|%)\b|%)|(?<=[+−]) (?=\d)|(?<=\ba) (?=side\b|hand\b)"
+)
 
 
 def typeset(text: str) -> str:
-    """Plain text as it is set on paper: a multiplication sign, an en dash inside a range; a tempo stays.
+    """Plain text as it is set on paper: a multiplication sign, an en dash inside a range, quotes.
 
     >>> typeset("3 x 8-10, 2 left, tempo 3-1-1-0")
     '3 × 8–10, 2 left, tempo 3-1-1-0'
     """
-    return decimals(_TIMES.sub(" × ", _RANGE.sub(r"\1–\2", text)))
+    quoted = _TYPED.sub(r"“\1”", _TIMES.sub(" × ", _RANGE.sub(r"\1–\2", text)))
+    return decimals(quoted)
 
 
 def sets_only(dose: str) -> str:
@@ -63,7 +69,7 @@ def _amounts(part: str) -> str:
 
 
 def together(text: str) -> str:
-    """Text in which no line ends beside a multiplication sign or between a number and its unit."""
+    """Text in which no line ends beside a sign, or between a number and its unit."""
     return _UNIT.sub("\u00a0", text).replace(" × ", "\u00a0×\u00a0")
 
 
