@@ -15,6 +15,7 @@ from typer.testing import CliRunner, Result
 from setwright import __version__
 from setwright.cli import MODULES, app, main
 from setwright.commands.sheets import sheet
+from setwright.library.rows import load_rows
 from setwright.rules.no_cure_in_this_gym import BAD as NO_CURE
 from setwright.sheets.kinds import KINDS, LARGE
 
@@ -153,7 +154,7 @@ def test_move_draws_one_picture(tmp_path: Path) -> None:
 def test_move_json_of_everything() -> None:
     moves = json.loads(run("move", "--format", "json").output)
     assert moves["format"] == "setwright-move/1"
-    assert len(moves["movements"]) == 185
+    assert len(moves["movements"]) == len(load_rows())
 
 
 def test_sheets_are_written_whole_and_named(tmp_path: Path) -> None:

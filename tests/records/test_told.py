@@ -87,7 +87,7 @@ done:
 PRIVATE = (
     "61.5", "mass", "Quill", "migraine", "Pellow", "limit", "deg", "cleared", "42", "jumping", "upright row",
     "avoid", "modified", "mother", "thyroid", "shoulder", "pinched", "exams", "slept", "clinic", "cried",
-    "grip", "RPE", "harder", "note",
+    "grip", "RPE", "harder", "note", "jerry",
 )  # fmt: skip
 """Limits, lists, reasons, remarks, body mass and effort of the plan and records above, or words of them."""
 
@@ -168,7 +168,7 @@ Came to
 
 What was done
   Monday, 2027-11-16: flat barbell bench press 40 kg x 8, 8, then 45 kg x 0; box
-    jump 5, 5; jerry can carry 20 m.
+    jump 5, 5; another movement 20 m.
 
 Left open
   pull-up.

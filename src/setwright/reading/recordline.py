@@ -181,5 +181,5 @@ def _amount_follows(cursor: Cursor) -> bool:
         return first.kind == "clock" or first.text in ("max", "amrap", "tested")
     is_range = cursor.ahead(2).text == "-" and cursor.ahead(3).kind == "number"
     behind = 4 if is_range else 2
-    word = cursor.ahead(behind).text
-    return word not in _NO_AMOUNT or (word in SCALES and cursor.ahead(behind + 1).kind == "number")
+    word, figure = cursor.ahead(behind).text, cursor.ahead(behind + 1)
+    return word not in _NO_AMOUNT or (word in SCALES and figure.kind == "number")

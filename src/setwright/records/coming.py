@@ -7,8 +7,8 @@ from pathlib import Path
 from typing import NamedTuple
 
 from setwright.files import CannotRun, read_beside
-from setwright.library.names import fold
 from setwright.model.plan import Lighter, Week
+from setwright.model.reader.keys import fold
 from setwright.own.plan import read_plan
 from setwright.records import names
 from setwright.records.keeping import Plan
@@ -178,8 +178,9 @@ def _turns(after: After) -> tuple[str, ...] | None:
         return None
     through = after.plan.weeks[: after.number - 1 if after.again else after.number]
     trained = sum(not (week.lighter and week.lighter.no_training) for week in through)
-    waits = fold(after.waits or "")
-    first = next((at for at, name in enumerate(turn) if fold(name) == waits), trained * days % len(turn))
+    first = trained * days % len(turn)
+    if after.waits is not None:
+        first = next((at for at, name in enumerate(turn) if fold(name) == fold(after.waits)), first)
     return turn[first:] + turn[:first]
 
 

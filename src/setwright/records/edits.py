@@ -39,6 +39,10 @@ class Edits:
         kept = quote and quote not in text
         self._new[_span(value)] = f"{quote}{text}{quote}" if kept else typed(text)
 
+    def take(self, value: Scalar, other: Scalar) -> None:
+        """Another value of the text in the place of one, as it is typed there."""
+        self._new[_span(value)] = self.typed(other)
+
     def set(self, key: Scalar, value: Node, text: str) -> None:
         """A value on the key's own line in the place of a list or of keys underneath; a remark stays."""
         start, end = _span(key)[1], self._end(value, key.place)

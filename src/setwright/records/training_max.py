@@ -17,7 +17,9 @@ from setwright.reading.words import number
 from setwright.records.changes import Change
 from setwright.records.next_load import ABOVE_MAX
 
-_TYPED: Final = re.compile(r"training max\s+\d+(?:[.,]\d+)?\s*(?:%|kg|lb)", re.IGNORECASE)
+_TYPED: Final = re.compile(
+    r"(?:training\s+max|\btm)\s+(?:of\s+)?\d+(?:[.,]\d+)?\s*(?:%|kg|lb)", re.IGNORECASE
+)
 _COPY: Final = re.compile(r"-\d+$")
 
 

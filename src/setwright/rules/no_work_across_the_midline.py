@@ -59,7 +59,8 @@ def find(case: Case) -> Iterator[Fault]:
 
 def _press(case: Case, presses: tuple[Work, ...]) -> Work:
     """The press to follow: a heavy one that nothing in the week finishes yet, else the first heavy one."""
-    return min(case.presses(presses) or presses, key=case.finished)
+    heavy = case.presses(presses) or presses
+    return next((press for press in heavy if not case.finished(press)), heavy[0])
 
 
 RULE = Rule(
