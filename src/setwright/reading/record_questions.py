@@ -9,7 +9,7 @@ from setwright.reading import questions_amount as amounts
 from setwright.reading import questions_how as how
 from setwright.reading.asked import Tongue
 from setwright.reading.faults import TextRule
-from setwright.reading.guesses import Guess
+from setwright.reading.guess import Guess
 from setwright.reading.question import Question, question
 
 UNKNOWN = question(
