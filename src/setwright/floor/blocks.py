@@ -9,6 +9,7 @@ from setwright.coverage.counts import count_items
 from setwright.coverage.shapes import Counts
 from setwright.floor.kit import Holds, holds, is_fixed
 from setwright.library.table import Library
+from setwright.library.under_the_bar import is_under_the_bar
 from setwright.model.plan import Group, Item, Session
 from setwright.model.room import Gym
 from setwright.reading.counting import Counted
@@ -19,11 +20,15 @@ TOLD: Final = 2
 
 
 class Move(NamedTuple):
-    """One movement of a block: its name, seconds of one set with both sides, what it holds of the gym."""
+    """One movement of a block: its name, seconds of one set with both sides, what it holds of the gym.
+
+    ``under_the_bar``: whether somebody has to be able to take the bar.
+    """
 
     name: str
     set_s: float
     holds: Holds
+    under_the_bar: bool
 
 
 class Block(NamedTuple):
@@ -103,11 +108,14 @@ def _block(at: int, entry: Item | Group, counts: Counts, table: Library, gym: Gy
 
 
 def _move(item: Item, counted: Counted | None, entry: Item | Group, table: Library, gym: Gym | None) -> Move:
-    held = holds(table.movement(item.key or ""), load_of(item), gym) if gym else {}
+    movement = table.movement(item.key or "")
+    held = holds(movement, load_of(item), gym) if gym else {}
     if counted is None:
-        return Move(item.name, (entry.each_s or 0.0) if isinstance(entry, Group) else 0.0, held)
-    one = counted.sets.low if not isinstance(entry, Group) or entry.rounds is None else 1
-    return Move(item.name, (counted.work_s + counted.pause_s) / max(one, 1), held)
+        set_s = (entry.each_s or 0.0) if isinstance(entry, Group) else 0.0
+    else:
+        one = counted.sets.low if not isinstance(entry, Group) or entry.rounds is None else 1
+        set_s = (counted.work_s + counted.pause_s) / max(one, 1)
+    return Move(item.name, set_s, held, is_under_the_bar(movement))
 
 
 def load_of(item: Item) -> Load | None:

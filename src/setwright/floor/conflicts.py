@@ -93,7 +93,8 @@ def _rest(floor: Floor, block: Block) -> Iterator[Conflict]:
 def _no_spotter(floor: Floor, block: Block) -> Iterator[Conflict]:
     """Somebody alone under a bar near failure."""
     alone = [stay for stay in floor.stays if stay.block is block and len(stay.people) == 1]
-    if alone and not floor.spotter and "bar" in block.holds and _near_failure(block):
+    under = any(move.under_the_bar for move in block.moves)
+    if alone and under and not floor.spotter and _near_failure(block):
         who = listed([letter(stay.group) for stay in alone])
         yield Conflict(
             "spotter",

@@ -1,10 +1,10 @@
 """Rule failure-without-spotter: sets to failure under a bar, and nobody there to take it."""
 
 from collections.abc import Iterator
-from typing import Final
 
 from setwright.coverage import SessionCover, Work
 from setwright.findings import Level
+from setwright.library.under_the_bar import is_under_the_bar
 from setwright.model.plan import Item
 from setwright.reading.dose import SetGroup
 from setwright.rules.failing import every_kind, to_failure
@@ -29,9 +29,6 @@ sessions:
       - flat barbell bench press: 3 x 8 at 60 kg, last set to failure
 """
 GOOD = BAD.replace(", last set to failure", " at 2 RIR")
-
-OVER_THE_BODY: Final = frozenset({"horizontal push", "vertical push", "squat", "elbow extension"})
-"""Patterns in which a barbell is over face, trunk or head (common practice, no source)."""
 
 
 def find(case: Case) -> Iterator[Fault]:
@@ -77,8 +74,8 @@ def _needs_somebody(work: Work) -> bool:
     if work.item.dose is None:
         return False
     groups = work.item.dose.groups
-    over = work.movement["implement"] == "barbell" and work.movement["pattern"] in OVER_THE_BODY
-    return any(_assisted(group) or (over and to_failure(group)) for group in groups)
+    under = is_under_the_bar(work.movement)
+    return any(_assisted(group) or (under and to_failure(group)) for group in groups)
 
 
 def _assisted(group: SetGroup) -> bool:

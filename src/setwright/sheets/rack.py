@@ -10,6 +10,7 @@ from typing import Final
 from setwright.floor.places import places
 from setwright.floor.room import Floor, letter
 from setwright.library.table import Library
+from setwright.library.under_the_bar import is_under_the_bar
 from setwright.model.people import Athlete
 from setwright.model.plan import Group, Item, Session, Week
 from setwright.model.room import Gym
@@ -47,7 +48,8 @@ class RackRow:
 class RackCard:
     """One movement for the people of one rack. ``names`` holds None where a name is to be written.
 
-    ``spots``: who spots each of them; None for a gym without spotters.
+    ``spots``: who spots each of them; None for a gym without spotters, and for a lift that needs none.
+    ``hooks``: whether the bar waits on hooks.
     """
 
     title: str
@@ -55,6 +57,7 @@ class RackCard:
     names: tuple[str | None, ...]
     rows: tuple[RackRow, ...]
     spots: tuple[str, ...] | None
+    hooks: bool
     notes: tuple[str, ...]
     footer: str
 
@@ -132,6 +135,7 @@ def _cards(  # noqa: PLR0917 - what a card is made of
 ) -> Iterator[RackCard]:
     week, gym = writer.week, writer.week.gym
     line = lifts[0].line
+    under = is_under_the_bar(writer.library.movement(lifts[0].item.key or ""))
     loads = [lift.figure for lift in lifts if lift.figure is not None]
     lightest_first = len(loads) == len(lifts) and len(set(loads)) > 1
     if lightest_first:
@@ -145,8 +149,9 @@ def _cards(  # noqa: PLR0917 - what a card is made of
             ),
             names=tuple(one.name for one in share.people),
             rows=tuple(_rows(share.people, writer.unit)),
-            spots=_spots(share.people, gym),
-            notes=tuple(_notes(slot, lifts, writer, lightest_first=lightest_first)),
+            spots=_spots(share.people, gym) if under else None,
+            hooks=under,
+            notes=tuple(_notes(slot, lifts, writer, lightest_first=lightest_first, under=under)),
             footer=words.footer(week, mark, session.day),
         )
 
@@ -215,7 +220,9 @@ def _spots(people: tuple[_Lift, ...], gym: Gym | None) -> tuple[str, ...] | None
     return (*names[1:], names[-2])
 
 
-def _notes(slot: Slot, lifts: tuple[_Lift, ...], writer: Writer, *, lightest_first: bool) -> Iterator[str]:
+def _notes(
+    slot: Slot, lifts: tuple[_Lift, ...], writer: Writer, *, lightest_first: bool, under: bool
+) -> Iterator[str]:
     line = lifts[0].line
     if isinstance(slot.entry, Group):
         numbers = [number for number, _ in numbered(slot.entry, slot.number or 0, None)]
@@ -223,6 +230,6 @@ def _notes(slot: Slot, lifts: tuple[_Lift, ...], writer: Writer, *, lightest_fir
     yield from (words.sentence(remark) for remark in line.remarks)
     yield card_words.bar_loads(writer.unit, lightest_first=lightest_first)
     gym = writer.week.gym
-    if gym and gym.spotter == "none":
+    if under and gym and gym.spotter == "none":
         yield say("rack.safety_bars")
     yield " ".join(words.safety())
