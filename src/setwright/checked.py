@@ -8,7 +8,7 @@ from setwright.findings import Finding, Level, in_order
 from setwright.followed import Followed, NotFollowed, followed_by
 from setwright.library.table import Library
 from setwright.logo import unusable_logo
-from setwright.model.plan import Week
+from setwright.model.plan import Week, asks_for_last_time
 from setwright.model.reader.alone import FileRead, kind_of, read_alone
 from setwright.own.plan import read_plan
 from setwright.places import Source
@@ -20,6 +20,9 @@ from setwright.rules.matrix import MatrixRow, matrix
 from setwright.rules.means import means
 from setwright.rules.past import Past, pasts
 from setwright.rules.rule import Case
+
+Fed = Callable[[tuple[Week, ...], Library], tuple[Week, ...]]
+"""The weeks of a plan with what its records say of last time."""
 
 
 class CheckedWeek(NamedTuple):
@@ -109,20 +112,37 @@ class Checked(NamedTuple):
             block=self.weeks,
         )
 
+    def revised(self, week: Week) -> "Checked":
+        """The check of a plan of one week as that is done after all: judged anew, as typed."""
+        assert self.table is not None, "a plan that was read has its library"
+        planned = self.weeks[0].verdict.findings
+        one = _week(cover(week, self.table), Past(), self.table, waiting=self.waiting)
+        typed = (finding for finding in self.findings if finding not in planned)
+        return self._replace(
+            weeks=(one,),
+            findings=tuple(in_order((*typed, *one.verdict.findings))),
+            allowed=one.verdict.silenced,
+        )
 
-def check_file(file: str, text: str, beside: Callable[[str], str | None]) -> Checked:
-    """The plan in ``text`` read and judged, or the squad, gym or record in it read."""
+
+def check_file(file: str, text: str, beside: Callable[[str], str | None], fed: Fed | None = None) -> Checked:
+    """The plan in ``text`` read and judged, or the squad, gym or record in it read; ``fed`` as for a plan."""
     kind = kind_of(text)
     if kind is None:
-        return check_plan(file, text, beside)
+        return check_plan(file, text, beside, fed)
     read = read_alone(kind, file, text)
     told = tuple(in_order(read.findings))
     return Checked(file, (), told, (), read.sources, complete=read.complete, alone=read)
 
 
-def check_plan(file: str, text: str, beside: Callable[[str], str | None]) -> Checked:
-    """The plan in ``text`` read and judged; ``beside`` gives the text of files that the plan names."""
+def check_plan(file: str, text: str, beside: Callable[[str], str | None], fed: Fed | None = None) -> Checked:
+    """The plan in ``text`` read and judged; ``beside`` gives the text of files that the plan names.
+
+    ``fed`` gives the weeks with what was lifted last time; it is asked only where a load asks for that.
+    """
     read, table = read_plan(file, text, beside)
+    if fed is not None and any(map(asks_for_last_time, read.weeks)):
+        read = read._replace(weeks=fed(read.weeks, table))
     waiting = bool(read.weeks) and any(f.level is Level.error and f.place.file == file for f in read.findings)
     before = followed_by(read.weeks[0], file, beside) if read.weeks else None
     weeks = _checked(read.weeks, table, before if isinstance(before, Followed) else None, waiting=waiting)

@@ -50,6 +50,8 @@ def read_text(path: Path) -> str:
     try:
         if path.is_dir():
             raise CannotRun(f"{path} is a folder; name a plan file in it, for example {path / 'week.yaml'}")
+        if path.is_fifo() and not path.is_relative_to("/dev"):
+            raise CannotRun(f"{path} is a pipe and may never end; name `-` instead and pipe the text in")
         with path.open("rb") as file:
             raw = file.read(MAX_BYTES + 1)
     except FileNotFoundError:
@@ -126,18 +128,28 @@ def yaml_in(path: Path) -> list[Path]:
         return []
     except OSError as error:
         raise CannotRun(f"{path} can't be read: {(error.strerror or str(error)).lower()}") from None
-    return sorted(path / name for name in names if name.endswith((".yaml", ".yml")))
+    return sorted(path / name for name in names if _is_yaml(Path(name)))
 
 
 def read_beside(plan: Path, name: str) -> str | None:
     """The text of a file that a plan names, looked up beside the plan; None when there is none.
 
-    Only ordinary files are opened: a device or a pipe named in a plan could keep the command waiting.
+    Only ordinary files are opened: a device or a pipe named in a plan could keep the command waiting. What is
+    no YAML file by its own name and that of the file it links to is not opened: findings quote lines, and
+    somebody else's plan must not show what else lies on this machine.
 
     Raises: CannotRun when the file is there and can't be read.
     """
     beside = plan.parent / name
-    return read_text(beside) if os.path.isfile(beside) else None  # noqa: PTH113  # as in plans_in
+    if not os.path.isfile(beside):  # noqa: PTH113  # as in plans_in
+        return None
+    if not (_is_yaml(beside) and _is_yaml(beside.resolve())):
+        raise CannotRun(f"{name} is no .yaml file, and no other is read beside a plan")
+    return read_text(beside)
+
+
+def _is_yaml(path: Path) -> bool:
+    return path.suffix.lower() in (".yaml", ".yml")
 
 
 def write_whole(path: Path, whole: str | bytes) -> None:

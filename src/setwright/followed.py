@@ -5,6 +5,7 @@ from pathlib import PurePath
 from typing import NamedTuple
 
 from setwright.coverage import Coverage, cover
+from setwright.files import CannotRun
 from setwright.findings import Finding, Level
 from setwright.model.plan import Week
 from setwright.own.plan import read_plan
@@ -45,7 +46,10 @@ def followed_by(week: Week, plan: str, beside: Callable[[str], str | None]) -> F
     if PurePath(plan).name == file:
         return not_read(f"{name} is this plan itself", "name the plan file of the week before")
     named_here = file.isprintable() and not path.is_absolute()
-    text = beside(file) if named_here else None
+    try:
+        text = beside(file) if named_here else None
+    except CannotRun as stop:
+        return not_read(stop.what, stop.change or f"mend {file}, or take `follows` out")
     if text is None:
         change = "put the plan of the week before into this plan's folder and write its name as it is there"
         return not_read(f"{file!r} can't be read beside the plan", change)

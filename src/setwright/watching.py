@@ -3,11 +3,13 @@
 import gc
 import time
 from collections.abc import Callable, Iterable, Mapping, Sequence
+from functools import partial
 from pathlib import Path
 from typing import Final, NamedTuple
 
 from setwright.checked import Checked, check_file
 from setwright.files import CannotRun, plans_in, read_beside, read_text, yaml_in
+from setwright.records.last_time import fed
 from setwright.report.wrapping import WIDTH, plain
 
 POLL_S: Final = 0.05
@@ -105,7 +107,7 @@ class Watched:
             return read_beside(plan, name)
 
         try:
-            return _Seen(self._say(check_file(str(plan), read_text(plan), beside)), marks)
+            return _Seen(self._say(check_file(str(plan), read_text(plan), beside, partial(fed, plan))), marks)
         except CannotRun as stop:
             return _Seen(f"{stop}\n", marks)
 

@@ -1,14 +1,14 @@
 """How the cost of a check grows with weeks, athletes, own movements and movements of the library.
 
-Best of several checks in one process, in processor time, at four sizes. What counts is what one more costs
-between the two largest sizes against what it costs up to there: 1 is a straight line. Growth with plans is
-``many``.
+Processor time of checks in one process, sizes interleaved, best of five rounds. What counts is what one more
+costs on the way to the largest size against the way to about half of it: 1 is a straight line, 2 grows with
+the square. Growth with plans is ``many``.
 """
 
 import gc
 import json
 import time
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterator
 from pathlib import Path
 from tempfile import TemporaryDirectory
 from typing import Any, Final, NamedTuple
@@ -20,9 +20,9 @@ from setwright.library import table
 from tests.bench.figures import Figure, at_most, seen
 from tests.bench.startup import SESSION
 
-RUNS: Final = 5
-MOST: Final = 1.6
-"""Times what one more costs before: a straight line, and what processor time varies by on a busy machine."""
+ROUNDS: Final = 5
+MOST: Final = 1.5
+"""Times what one more costs up to about half the size: 1 is a straight line, 2 grows with the square."""
 HEAD: Final = "plan: It grows\nstarts: 2027-03-01\nunit: kg\ndose order: sets x reps\nsides: each\n"
 WEEK: Final = "sessions:\n" + "".join(
     SESSION.format(day=day, number=number) for number, day in enumerate(("Monday", "Wednesday", "Friday"), 1)
@@ -39,67 +39,51 @@ OWN: Final = (
 
 
 class Growth(NamedTuple):
-    """What grows: its sizes, smallest first, and what is timed at a size."""
+    """What grows: its sizes, smallest first, and what is timed at a size; files may be put in a folder."""
 
     what: str
-    sizes: tuple[int, ...]
-    timed: Callable[[int], float]
+    sizes: tuple[int, int, int, int]
+    made: Callable[[int, Path], Callable[[], object]]
 
 
-def best(run: Callable[[], object]) -> float:
-    """Shortest processor time of some runs, in milliseconds, without collecting garbage, as in a command."""
-    times = []
-    for _ in range(RUNS):
-        gc.collect()
-        gc.disable()
-        start = time.process_time()
-        run()
-        times.append(time.process_time() - start)
-        gc.enable()
-    return 1000 * min(times)
-
-
-def check(text: str) -> float:
-    """Milliseconds of checking a plan, which must be free of errors."""
+def check(text: str) -> Callable[[], object]:
+    """The check of a plan, which must be free of errors."""
     found = check_plan("week.yaml", text, lambda _name: None).findings
     assert all(one.level < Level.error for one in found), found
-    return best(lambda: check_plan("week.yaml", text, lambda _name: None))
+    return lambda: check_plan("week.yaml", text, lambda _name: None)
 
 
-def weeks(number: int) -> float:
+def weeks(number: int, _folder: Path) -> Callable[[], object]:
     """A block of so many weeks of three sessions."""
     return check(f"{HEAD}weeks: {number}\n{WEEK}")
 
 
-def athletes(number: int) -> float:
+def athletes(number: int, _folder: Path) -> Callable[[], object]:
     """A week for so many athletes with maxes, who bench by percent."""
     people = "".join(MAXES.format(number=n, bench=60 + n % 60, squat=30 + n % 20) for n in range(number))
     work = WEEK.replace("3 x 6-8 at 2 RIR", "3 x 6 at 75%")
     return check(f"{HEAD}squad:\n  unit: kg\n  athletes:\n{people}{work}")
 
 
-def own_movements(number: int) -> float:
+def own_movements(number: int, _folder: Path) -> Callable[[], object]:
     """A week whose plan brings so many movements of its own, each with an arm path to work out."""
     own = "".join(OWN.format(number=n, width=1.4 + n % 80 / 100) for n in range(number))
     return check(f"{HEAD}movements:\n{own}{WEEK}")
 
 
-def library(times: int) -> float:
+def library(times: int, folder: Path) -> Callable[[], object]:
     """Reading a library of so many times the movements, and checking a week with it."""
     shipped = json.loads(table.LIBRARY_FILE.read_text(encoding="utf-8"))
+    file = folder / f"library-{times}.json"
+    file.write_text(json.dumps(_multiplied(shipped, times)), encoding="utf-8")
 
     def run() -> None:
         table.library.cache_clear()
-        check_plan("week.yaml", HEAD + WEEK, lambda _name: None)
+        with patch.object(table, "LIBRARY_FILE", file):
+            check_plan("week.yaml", HEAD + WEEK, lambda _name: None)
+        table.library.cache_clear()
 
-    with TemporaryDirectory() as folder:
-        file = Path(folder) / "library.json"
-        file.write_text(json.dumps(_multiplied(shipped, times)), encoding="utf-8")
-        try:
-            with patch.object(table, "LIBRARY_FILE", file):
-                return best(run)
-        finally:
-            table.library.cache_clear()
+    return run
 
 
 def _multiplied(shipped: dict[str, Any], times: int) -> dict[str, Any]:
@@ -125,17 +109,34 @@ GROWTHS: Final = (
 
 
 def figures() -> Iterator[Figure]:
-    """Milliseconds at each size, and what one more costs at the end against before."""
-    for growth in GROWTHS:
-        yield from _grown(growth)
+    """Milliseconds at each size, and what one more costs at the largest size against the one before."""
+    with TemporaryDirectory() as folder:
+        for growth in GROWTHS:
+            yield from _grown(growth, Path(folder))
 
 
-def _grown(growth: Growth) -> Iterable[Figure]:
-    took = [growth.timed(size) for size in growth.sizes]
+def _grown(growth: Growth, folder: Path) -> Iterator[Figure]:
+    runs = [growth.made(size, folder) for size in growth.sizes]
+    rounds = [[milliseconds(run) for run in runs] for _ in range(ROUNDS)]
+    took = [min(times) for times in zip(*rounds, strict=True)]
     for size, cost in zip(growth.sizes, took, strict=True):
         yield seen(f"{growth.what}: {size}", cost, "{:.0f} ms")
-    small, middle, large = growth.sizes[0], *growth.sizes[-2:]
-    before = (took[-2] - took[0]) / (middle - small)
-    at_last = (took[-1] - took[-2]) / (large - middle)
-    yield seen(f"{growth.what}: one more", before, "{:.2f} ms")
-    yield at_most(f"{growth.what}: one more at the end", at_last / before, MOST, "{:.2f} times one before")
+    half, whole = (_of_one_more(growth.sizes, took, at) for at in (-2, -1))
+    yield seen(f"{growth.what}: one more", whole, "{:.2f} ms")
+    yield at_most(f"{growth.what}: one more, largest over half of it", whole / half, MOST, "{:.2f} times")
+
+
+def _of_one_more(sizes: tuple[int, ...], took: list[float], at: int) -> float:
+    """What one more costs on the way from the smallest size to another."""
+    return (took[at] - took[0]) / (sizes[at] - sizes[0])
+
+
+def milliseconds(run: Callable[[], object]) -> float:
+    """Processor time without collecting garbage, as in a command."""
+    gc.collect()
+    gc.disable()
+    start = time.process_time()
+    run()
+    took = 1000 * (time.process_time() - start)
+    gc.enable()
+    return took

@@ -16,9 +16,11 @@ LIBRARIES: Final = ("typer", "pydantic", "PyYAML", "numpy", "Jinja2")
 HEAD: Final = """\
 # Benchmarks
 
-Written by `python -m tests.bench --table docs/benchmarks.md` on {day}; every number is of that run. Most are
-ratios to a floor that was measured in the same minutes, because the speed of a machine varies: milliseconds
-hold for this one only. What is missed is measured once more before it is written here.
+Written by `python -m tests.bench --table docs/benchmarks.md` on {day}; every number is of that run. Most
+are ratios to a floor that was measured in the same minutes, because the speed of a machine varies:
+milliseconds hold for this one only. A load above the number of cores makes them longer, most of all what is
+taken by the clock on the wall (`watching`, `engine`, `mujoco_loop`). What is missed is measured once more
+before it is written here.
 
 {machine}
 """

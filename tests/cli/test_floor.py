@@ -79,3 +79,37 @@ def test_json_has_no_names_unless_they_are_asked_for(quiet: str) -> None:
     assert told["groups"][0]["blocks"][0]["block"] == 1
     named = run("floor", quiet, "--format", "json", "--with-names")
     assert json.loads(named.output)["sessions"][0]["groups"][0]["names"] == ["Ada", "Cy"]
+
+
+def test_the_sheets_of_today_are_written_where_they_are_wanted(quiet: str, tmp_path: Path) -> None:
+    out = tmp_path / "prints"
+    found = run("floor", quiet, "--absent", "Cy", "--out", str(out))
+    assert found.exit_code == 0
+    written = sorted(file.name for file in out.iterdir() if file.suffix == ".html")
+    assert written == [f"a-room-{kind}-a4.html" for kind in ("1-week", "2-session", "3-rack", "4-board")]
+    assert all(f"{out / name}  (" in found.output for name in written)
+    assert "no station sheet: there is no circuit in it" in found.output
+    assert not list(out.glob("*letter*"))
+    run("floor", quiet, "--out", str(out), "--paper", "letter")
+    assert len(list(out.glob("*-letter.html"))) == 4
+
+
+def test_with_json_the_files_are_told_beside_it(quiet: str, tmp_path: Path) -> None:
+    found = run("floor", quiet, "--out", str(tmp_path / "prints"), "--format", "json")
+    assert json.loads(found.stdout)["format"] == "setwright-floor/1"
+    assert "a-room-2-session-a4.html" in found.stderr
+
+
+def test_sheets_of_today_are_of_one_session(tmp_path: Path) -> None:
+    found = run("floor", WEEK, "--out", str(tmp_path))
+    assert found.exit_code == 2
+    assert "say which with --day: Monday, Wednesday, Friday" in found.output
+    assert not list(tmp_path.iterdir())
+
+
+def test_a_damaged_last_print_is_one_sentence(quiet: str, tmp_path: Path) -> None:
+    (tmp_path / ".a-room-last-print.json").write_text("{", encoding="utf-8")
+    found = run("floor", quiet, "--out", str(tmp_path))
+    assert found.exit_code == 2
+    assert "is damaged" in found.output
+    assert not list(tmp_path.glob("*.html"))

@@ -41,6 +41,13 @@ TABLE = [
         ),
     ),
     (
+        "flat barbell bench press: 3 x 3 at 82.5%, rest 3:00",
+        (
+            "= 3 sets, none hard: 82.5 % allows about 7.2 repetitions by the handbook table; 9 reps; "
+            "27 s of work, 360 s of rest"
+        ),
+    ),
+    (
         "one-arm dumbbell row: 3 x 10 each side, rest 60 s",
         "= 3 sets, 3 hard: effort not stated, so counted; 30 reps a side; 180 s of work, 120 s of rest",
     ),

@@ -35,10 +35,9 @@ def one_row(key: str = "flat-barbell-bench-press") -> dict[str, Any]:
     return deepcopy(next(row for row in RAW if row["key"] == key))
 
 
-def test_the_library_holds_185_movements_and_91_are_scored() -> None:
-    assert len(BY_KEY) == len(ROWS) == 185
-    assert Counter(row.scored_by for row in ROWS) == {"engine": 91, "tags": 94}
-    assert len({row.name for row in ROWS}) == 185
+def test_the_library_holds_each_movement_once_and_loses_none() -> None:
+    assert len(BY_KEY) == len({row.name for row in ROWS}) == len(ROWS) >= 185
+    assert Counter(row.scored_by for row in ROWS) >= Counter(engine=91, tags=94)
 
 
 def test_all_kinds_of_force_are_used() -> None:
@@ -107,6 +106,7 @@ NEVER_PRINTED = {
     "scott",
     "ez",
     "spin",
+    "battle",
     "battling",
     "ski erg",
     "bike erg",

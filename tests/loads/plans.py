@@ -2,7 +2,7 @@
 
 from setwright.library.table import library
 from setwright.loads.asked_for import Asked, load_asked_for
-from setwright.model.plan import Item, Week
+from setwright.model.plan import Item, Lifted, Week
 from setwright.own.plan import read_plan
 
 
@@ -28,4 +28,6 @@ def asked_of(one: Week, *, last_kg: float | None = None) -> Asked:
     assert isinstance(item, Item)
     assert one.squad is not None
     load = item.line_loads[0] if item.line_loads else None
-    return load_asked_for(load, item, one.squad.athletes[0], one, library(), last_kg=last_kg)
+    ann = one.squad.athletes[0]
+    lifted = () if last_kg is None else (Lifted(who=ann.name, place=item.place, kg=last_kg),)
+    return load_asked_for(load, item, ann, one.model_copy(update={"lifted": lifted}), library())

@@ -50,6 +50,14 @@ def test_each_movement_has_its_means(key: str, loaded_by: LoadedBy) -> None:
     assert means_of(library().movement(key), FULL) == loaded_by
 
 
+@pytest.mark.parametrize("name", ["curl bar", "EZ bar"])
+def test_a_curved_bar_under_either_name_serves_the_elbow_alone(name: str) -> None:
+    curved = bar(10).model_copy(update={"name": name})
+    gym = room(bars=(bar(20), curved))
+    assert means_of(library().movement("barbell-curl"), gym).stock == (bar(20), curved)
+    assert means_of(library().movement("bent-over-barbell-row"), gym).stock == (bar(20),)
+
+
 def test_of_two_implements_the_one_that_is_there() -> None:
     deadlift = library().movement("romanian-deadlift")
     assert means_of(deadlift, FULL).kind == "bar"

@@ -12,11 +12,13 @@ SMALLEST_LARGE_PT = {"body": 18.0, "head": 18.0, "picture": 18.0, "corner": 14.0
 SMALLEST_BOX_MM = (12.0, 9.0)
 """Smallest box to write in, in mm."""
 SMALLEST_CAPITALS_MM = {
-    "a4": {"time": 12.0, "block": 12.0, "group": 12.0},
-    "letter": {"time": 12.0, "block": 12.0, "group": 12.0},
-    "a3": {"time": 17.0, "block": 17.0, "group": 12.0},
+    "a4": {"time": 12.0, "block": 12.0, "group": 12.0, "picture": 12.0},
+    "letter": {"time": 12.0, "block": 12.0, "group": 12.0, "picture": 12.0},
+    "a3": {"time": 17.0, "block": 17.0, "group": 12.0, "picture": 12.0},
 }
 """Smallest capitals of a wall board, in mm, by paper and line."""
+MM_A_METRE = 25 / 3
+"""Height of a capital for each metre it is read from (common practice, no source)."""
 ROUNDING = 0.06
 """Points or millimetres that a browser's rounding to its own units may take."""
 
@@ -49,6 +51,11 @@ def _too_small(seen: Measured) -> Iterator[str]:
     for line, height in seen.capitals.items():
         if height < SMALLEST_CAPITALS_MM[seen.paper][line] - ROUNDING:
             yield f"capitals of a {line} line of {height:.1f} mm"
+    if seen.capitals and seen.read_from is None:
+        yield "a board that does not say from where it is read"
+    lines = [height for line, height in seen.capitals.items() if line in ("time", "block")]
+    if seen.read_from and min(lines) < seen.read_from * MM_A_METRE - ROUNDING:
+        yield f"capitals of {min(lines):.1f} mm, said to be read from {seen.read_from:g} m"
     if seen.smallest_box and any(
         side < least - ROUNDING for side, least in zip(seen.smallest_box, SMALLEST_BOX_MM, strict=True)
     ):
@@ -62,11 +69,13 @@ def too_long(seen: Measured, kind: str) -> Iterator[str]:
 
 
 def summary(name: str, seen: Measured) -> str:
-    """Pages, smallest type, splits, smallest box and cut text in one line."""
+    """Pages, smallest type, splits, smallest box and cut text in one line, and the letters of a board."""
+    letters = ", ".join(f"{line} {height:.1f}" for line, height in seen.capitals.items())
+    board = f", capitals {letters} mm, read from {seen.read_from:g} m" if seen.read_from else ""
     return (
         f"{name}: {seen.pages} pages, smallest type {seen.smallest_in_pdf:.1f} pt, "
         f"split rows {seen.split_rows}, split blocks {seen.split_blocks}, "
-        f"smallest box {_box(seen)}, text cut {len(seen.cut)}, letters outside {len(seen.outside)}"
+        f"smallest box {_box(seen)}, text cut {len(seen.cut)}, letters outside {len(seen.outside)}{board}"
     )
 
 

@@ -43,11 +43,13 @@ SEEN = """(() => {
       cut.push(node.data.trim().slice(0, 40));
   }
   const ruler = document.createElement('canvas').getContext('2d'), capitals = {};
-  for (const [name, where] of [['time', '.rows .time'], ['block', '.rows .do b'], ['group', '.rows .groups']])
+  for (const [name, where] of [['time', '.rows .time'], ['block', '.rows .do b'], ['group', '.rows .groups'],
+                               ['picture', '.floor text[font-weight]']])
     for (const e of document.querySelectorAll(where)) {
       const style = getComputedStyle(e);
       ruler.font = `${style.fontWeight} ${style.fontSize} ${style.fontFamily}`;
-      const height = ruler.measureText('H').actualBoundingBoxAscent;
+      const scale = e.ownerSVGElement ? e.getScreenCTM().a : 1;
+      const height = ruler.measureText('H').actualBoundingBoxAscent * scale;
       capitals[name] = Math.min(capitals[name] ?? 1e9, height);
     }
   const unlike = [];
@@ -88,7 +90,8 @@ MARKED = """[...document.querySelectorAll('tbody.block, .day, .matrix, .pictures
 class Measured:
     """One printed sheet. Type in points by kind, lengths in mm, the rest are texts that are at fault.
 
-    ``capitals``: height of a capital of a wall board's lines, by the kind of line.
+    ``capitals``: height of a capital of a wall board's lines and of the groups in its picture, by the kind of
+    line. ``read_from``: metres from which the foot of the page says that it is read; None where it doesn't.
     """
 
     kind: Kind
@@ -98,6 +101,7 @@ class Measured:
     smallest_in_pdf: float
     smallest_box: tuple[float, float] | None
     capitals: dict[str, float]
+    read_from: float | None
     unlike: tuple[str, ...]
     cut: tuple[str, ...]
     outside: str
@@ -131,6 +135,7 @@ def measure(browser: Browser, html: Path, kind: Kind, paper: Paper) -> Measured:
         smallest_in_pdf=min(letter.points for letter in letters),
         smallest_box=_smallest(seen["boxes"]),
         capitals={line: height * MM_PER_PX for line, height in seen["capitals"].items()},
+        read_from=_read_from(printed),
         unlike=tuple(seen["unlike"]),
         cut=tuple(seen["cut"]),
         outside="".join(letter.text for letter in letters if _outside(letter, *edges)),
@@ -139,6 +144,13 @@ def measure(browser: Browser, html: Path, kind: Kind, paper: Paper) -> Measured:
         bare_pages=sum(all(letter.up < FOOTER_PT for letter in page) for page in pages),
         fetched=seen["loads"],
     )
+
+
+def _read_from(pdf: bytes) -> float | None:
+    """The distance that stands on every page, as it was printed."""
+    pages = [page.get_textpage().get_text_bounded() for page in pypdfium2.PdfDocument(pdf)]
+    told = [re.search(r"to be read from ([\d.]+) m", page) for page in pages]
+    return min((float(one[1]) for one in told if one), default=None) if all(told) else None
 
 
 def _smallest(boxes: list[list[float]]) -> tuple[float, float] | None:

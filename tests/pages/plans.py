@@ -276,6 +276,57 @@ sessions:
 """
 
 
+EVENING = """\
+plan: Thursday evening
+starts: 2027-11-18
+unit: kg
+dose order: sets x reps
+sides: each
+if interrupted: finish the set, note its number, go on there
+squad:
+  squad: Twenty-four
+  athletes: [{names}]
+gym:
+  unit: kg
+  racks: 6
+  people per rack: 4
+  benches: 3
+  bars:
+    20 kg: 6
+  plates per rack:
+    20 kg: 2 pairs
+    10 kg: 2 pairs
+  dumbbells:
+    10-30 kg by 2: 2 pairs
+  cables:
+    - name: tower
+      number: 2
+  stations:
+    pull-up bar: 2
+sessions:
+  - day: Thursday
+    name: The whole squad
+    minutes: 70
+    start: "18:30"
+    warm-up: 8 min
+    work:
+      - back squat: 4 x 5 at 3 RIR, rest 2:00
+      - flat barbell bench press: 3 x 6 at 2 RIR, rest 2:00
+      - pull-up: 3 x 6 at 2 RIR, rest 90 s
+      - face pull: 2 x 12 at 2 RIR, rest 60 s
+      - circuit:
+          - push-up
+          - front plank
+          - goblet squat
+        rounds: 2
+        each: 40 s
+""".format(
+    names="Ansel, Brae, Caja, Dorrit, Edwin, Fenna, Garth, Hanneke, Inge, Jory, Keld, Lorne, Maren, Nial, "
+    "Oona, Piers, Quill, Runa, Sorrel, Tove, Ulric, Vigdis, Wynn, Yara"
+)
+"""Twenty-four invented athletes: six groups, with fewer benches, pull-up bars and cables than groups."""
+
+
 def check(text: str, file: str = "week.yaml") -> Checked:
     """A plan given as text, checked, with nothing beside it."""
     return check_plan(file, text, lambda _name: None)
@@ -302,6 +353,7 @@ def plans() -> Iterator[tuple[str, Checked, Iterable[Kind]]]:
     yield "club", check(CLUB), [kind for kind in KINDS if kind not in LARGE.values()]
     yield "long", check(LONG), KINDS
     yield "circuit", check(CIRCUIT), KINDS
+    yield "evening", check(EVENING), ("rack", "board", "station")
     yield "awkward", check(AWKWARD), KINDS
     yield "six-days", check(SIX_DAYS), ("week", "summary")
     yield "large-squad", check(LARGE_SQUAD), ("summary",)

@@ -77,6 +77,9 @@ def test_each_fault_of_a_sheet_is_seen(browser: Browser, tmp_path: Path, css: st
         ("a4", ".do b { font-size: 17mm }", "capitals of a block line of 11."),
         ("a3", ".time { font-size: 22mm }", "capitals of a time line of 16."),
         ("a3", ".groups { font-size: 17mm }", "capitals of a group line of 11."),
+        ("a4", ".floor svg { width: 200mm; height: auto }", "capitals of a picture line of 9."),
+        ("a4", ".time, .do b { font-size: 15mm }", "mm, said to be read from 1.4 m"),
+        ("a4", "@page { @bottom-left { content: none !important } }", "does not say from where it is read"),
         ("a4", ".notes { color: #333 }", "unlike a sheet: rgb(51, 51, 51) on rgba(0, 0, 0, 0)"),
     ],
 )

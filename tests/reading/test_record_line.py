@@ -55,6 +55,19 @@ def test_a_reason_is_kept_as_typed() -> None:
     assert done("not done，\u00a0späte Züge").reason == "späte Züge"
 
 
+@pytest.mark.parametrize(
+    ("text", "read"),
+    [
+        ("60 kg x 8, 8, 6 RPE 8", "60 kg x 8, 8, 6 at RPE 8"),
+        ("8, 8, 6 RIR 2", "8, 8, 6 at 2 RIR"),
+        ("8, 8, 2 RIR", "8, 8 at 2 RIR"),
+        ("60x8, 2 RIR, 62.5x6, 1 RIR", "60 kg x 8 at 2 RIR, then 62.5 kg x 6 at 1 RIR"),
+    ],
+)
+def test_a_scale_with_its_figure_behind_it_leaves_the_set_before_it(text: str, read: str) -> None:
+    assert typed_done(done(text)) == read
+
+
 def test_a_bare_load_has_the_unit_of_the_file_or_none() -> None:
     loads = [done("60x8,8,6", habits).sets[0].load for habits in (KG, Habits(unit="lb"), Habits())]
     assert [load.unit for load in loads if load] == ["kg", "lb", None]
@@ -115,7 +128,7 @@ def test_each_line_of_the_page_reads() -> None:
     section = page.partition("## Record")[2].partition("A set of 0")[0]
     rows = [row.split(" | ")[1] for row in section.splitlines() if row.startswith("| ")][1:]
     kinds = [done(one).kind for row in rows for one in re.findall(r"`([^`]+)`", row)]
-    assert (kinds.count("sets"), kinds.count("done"), kinds.count("not done")) == (15, 1, 2)
+    assert (kinds.count("sets"), kinds.count("done"), kinds.count("not done")) == (16, 1, 2)
 
 
 @pytest.mark.parametrize("rule", RULES, ids=lambda rule: rule.id)

@@ -4,6 +4,7 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
 from setwright.model.plan import Item
+from setwright.reading.asked import MOST_CHARACTERS
 from setwright.reading.dose import Dose
 from setwright.reading.doseline import read_dose
 from setwright.reading.habits import Habits
@@ -122,6 +123,7 @@ def test_a_line_typed_back_means_the_same(line: str) -> None:
     assume(dose is not None)
     assert dose is not None
     back = typed_back.line(dose)
+    assume(len(back) <= MOST_CHARACTERS)
     again = dose_of(back)
     assert again is not None, back
     assert meaning(again) == meaning(dose), back

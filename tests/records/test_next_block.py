@@ -214,3 +214,59 @@ def test_who_missed_stays_with_the_percent_of_the_week_before(folder: Path) -> N
     (folder / "block.yaml").write_text(text, encoding="utf-8")
     new = first_week(folder, DONE | {"bench pull": "not done, late"}, DONE)
     assert re.search(r"bench pull: 3 x 6\n +load: 70%\n", new) or re.search(r"load:\n +Ann: 70%\n", new)
+
+
+def test_without_dates_stages_count_by_the_weeks_of_the_block(folder: Path) -> None:
+    stages = "stages:\n  hang:\n    earliest: week 3\n    enter when: no pain\n"
+    text = BLOCK.replace("starts: 2027-11-01\n", stages)
+    (folder / "block.yaml").write_text(text, encoding="utf-8")
+    new = first_week(folder)
+    assert "starts" not in new
+    assert "    earliest: week 2\n" in new
+
+
+def test_what_the_coach_added_to_a_week_is_not_the_blocks(folder: Path) -> None:
+    """Goblet squats that the coach put into week 2 go on in week 3, where the block has them again."""
+    file = folder / "block-week-2.yaml"
+    file.write_text(first_week(folder) + "      - goblet squat: 2 x 10 at 24 kg\n", encoding="utf-8")
+    done = {"goblet squat": "24 kg x 10, 10"}
+    keep(folder, file.name, done, done, "Hall block, week 2\ndate: 2027-11-08")
+    assert run("next", file).exit_code == 0
+    assert "goblet squat: 2 x 10 at 26.5 kg\n" in (folder / "block-week-3.yaml").read_text(encoding="utf-8")
+
+
+def test_a_load_of_another_kind_is_the_blocks(folder: Path) -> None:
+    text = BLOCK.replace("[40, 45, 42.5]", "\n          week 1: 40\n          weeks 2-3: own choice")
+    (folder / "block.yaml").write_text(text, encoding="utf-8")
+    assert "load: own choice\n" in first_week(folder)
+    told = said(run("next", folder / "block.yaml", "--week", "1", "--out", folder / "other.yaml"))
+    assert "week 2 of the block has a load of its own" in told
+
+
+def test_whose_lines_are_changed_otherwise_gain_nothing(folder: Path) -> None:
+    """Sets of another kind in a week file are that week's alone."""
+    file = folder / "block-week-2.yaml"
+    text = first_week(folder).replace("pull-up: 2 x 6", "pull-up: 1 x 6, then 1 x 4")
+    file.write_text(text, encoding="utf-8")
+    done = {"pull-up": "6, 4"}
+    keep(folder, file.name, done, done, "Hall block, week 2\ndate: 2027-11-08")
+    assert run("next", file).exit_code == 0
+    assert "pull-up: 2 x 6\n" in (folder / "block-week-3.yaml").read_text(encoding="utf-8")
+
+
+@pytest.mark.parametrize("typed", ["", "    signed off: not yet\n"])
+def test_a_stage_signed_off_in_a_week_stays_so(typed: str, folder: Path) -> None:
+    stages = f"stages:\n  hang:\n    enter when: no pain\n{typed}"
+    (folder / "block.yaml").write_text(
+        BLOCK.replace("lighter weeks", f"{stages}lighter weeks"), encoding="utf-8"
+    )
+    file = folder / "block-week-2.yaml"
+    signed = "    signed off: an invented clinician, 2027-11-08\n"
+    text = first_week(folder).replace(typed, "") if typed else first_week(folder)
+    file.write_text(
+        text.replace("    enter when: no pain\n", f"{signed}    enter when: no pain\n"), encoding="utf-8"
+    )
+    done = {"pull-up": "6, 6"}
+    keep(folder, file.name, done, done, "Hall block, week 2\ndate: 2027-11-08")
+    assert run("next", file).exit_code == 0
+    assert signed in (folder / "block-week-3.yaml").read_text(encoding="utf-8")

@@ -56,6 +56,10 @@ sessions:
           - 3 RIR
           - 2 RIR
           - 1 RIR
+        rest: [
+          60 s,
+          90 s, 2:00
+        ]
         load:
           week 1: none
           weeks 2-3: bodyweight
@@ -120,7 +124,8 @@ def test_all_else_stays_as_it_was_typed() -> None:
         "    warm-up:\n      - push-up: 2 x 8\n    work: &monday\n      - flat barbell bench press: press\n"
         "        load: 42.5\n      - bench pull: pull\n      - goblet squat: 2 x 9\n      - superset:\n"
         "          - dip: plain\n          - face pull: 2 x 12\n        rest: none\n      - move: pull-up\n"
-        '        do: "2 x 6"\n        effort: 2 RIR\n        load: bodyweight\n      - circuit:\n'
+        '        do: "2 x 6"\n        effort: 2 RIR\n        rest: 90 s\n'
+        "        load: bodyweight\n      - circuit:\n"
         "          - push-up\n          - goblet squat\n          - burpee\n        each: 40 s\n"
         "  - day: Thursday\n    work: *monday\n"
     )

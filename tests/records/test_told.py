@@ -87,7 +87,7 @@ done:
 PRIVATE = (
     "61.5", "mass", "Quill", "migraine", "Pellow", "limit", "deg", "cleared", "42", "jumping", "upright row",
     "avoid", "modified", "mother", "thyroid", "shoulder", "pinched", "exams", "slept", "clinic", "cried",
-    "grip", "RPE", "harder", "note",
+    "grip", "RPE", "harder", "note", "jerry",
 )  # fmt: skip
 """Limits, lists, reasons, remarks, body mass and effort of the plan and records above, or words of them."""
 
@@ -168,7 +168,7 @@ Came to
 
 What was done
   Monday, 2027-11-16: flat barbell bench press 40 kg x 8, 8, then 45 kg x 0; box
-    jump 5, 5; jerry can carry 20 m.
+    jump 5, 5; another movement 20 m.
 
 Left open
   pull-up.
@@ -186,6 +186,11 @@ def test_the_coachs_report(tmp_path: Path) -> None:
     told = " ".join(report(hall(tmp_path), "coach").split())
     head = "Hall, week 3: what was done For the coach: not for the wall Not on record Missed, and taken up"
     assert told.startswith(head)
+    note = (
+        "Monday, 2027-11-16: Isla's mother rang about the thyroid pills Isla Marrack Came to 1 of 2 sessions."
+    )
+    assert f"Notes on the sessions {note}" in told
+    assert "note on Monday: Isla's mother rang" in said(run("review", tmp_path / "week-3.yaml"))
     assert "Changed: flat barbell bench press: the load was changed between the sets; pull-up: not" in told
     assert "done, shoulder pinched again; box jump, not planned: 5, 5; jerry can carry, not" in told
     assert "Flagged: flat barbell bench press was 2 repetitions harder than planned. Note: slept" in told
@@ -210,6 +215,21 @@ def test_effort_stalls_and_jumps_are_flagged(tmp_path: Path) -> None:
     own = " ".join(report(tmp_path / "week-3.yaml", "crew", "--for", "Wren").split())
     assert "flat barbell bench press: 40 kg in the first of 3 records, 50 kg in the last." in own
     assert "pull-up: 0 kg in the first and the last of 3 records." in own
+
+
+def test_a_weeks_report_knows_nothing_of_later_weeks(tmp_path: Path) -> None:
+    plan = "plan: A, week {}\nunit: kg\nwork:\n  - goblet squat: 2 x 8\n"
+    for number, load in enumerate((20, 24, 24, 24), 1):
+        file, form = tmp_path / f"w{number}.yaml", tmp_path / "form.yaml"
+        file.write_text(plan.format(number), encoding="utf-8")
+        line = f"done:\n  Zoe:\n    - goblet squat: {load} kg x 8, 8\n"
+        form.write_text(f"record: A, week {number}\ndate: 2027-11-0{number}\n{line}", encoding="utf-8")
+        assert run("keep", form, "--plan", file).exit_code == 0
+    first, second, third, fourth = report(tmp_path, "coach").split("what was done")[1:]
+    assert "Flagged" not in first
+    assert "goblet squat went up by 20% in the last record" in second
+    assert "Flagged" not in third
+    assert "goblet squat is the same or less for 3 records" in fourth
 
 
 def test_the_medical_report_names_those_with_a_limit_alone(tmp_path: Path) -> None:

@@ -20,6 +20,7 @@ gym:
       number: 2
       stack: 5-90 kg by 5
 """
+AT_THE_PIN = " at the pin; the gym file does not say the pulley"
 
 
 def plan(line: str, limit: str = "20 kg", more: str = "", top: str = "") -> str:
@@ -99,7 +100,7 @@ def test_what_the_rounding_makes_more_is_broken_too() -> None:
     ("line", "asked"),
     [
         ("flat dumbbell bench press: 3 x 8 at 12 kg", "2 x 12 kg"),
-        ("level cable crossover: 3 x 12 at 15 kg", "2 x 15 kg"),
+        ("level cable crossover: 3 x 12 at 15 kg", f"2 x 15 kg{AT_THE_PIN}"),
     ],
 )
 def test_two_hands_are_a_question_unless_the_limit_is_for_one_side(line: str, asked: str) -> None:
@@ -153,3 +154,34 @@ def test_others_read_neither_the_name_nor_the_limit_nor_the_load() -> None:
     assert "a limit of an athlete stands against barbell row" in machine
     for word in ("Isla", "at most", "20 kg", '22.5 kg"'):
         assert word not in machine.replace("barbell row: 3 x 8 at 22.5 kg", "")
+
+
+TWO_TO_ONE = GYM + "      pulley: 2 to 1\n"
+
+
+@pytest.mark.parametrize(
+    ("line", "gym", "asked"),
+    [
+        ("one-arm cable crossover: 3 x 12 at 30 kg", TWO_TO_ONE, None),  # 15 kg at the handle
+        ("one-arm cable crossover: 3 x 12 at 45 kg", TWO_TO_ONE, "22.5 kg at the handle, pin 45 kg"),
+        ("level cable crossover: 3 x 12 at 15 kg", TWO_TO_ONE, None),  # twice 7.5 kg
+        ("level cable crossover: 3 x 12 at 30 kg", TWO_TO_ONE, "2 x 15 kg at the handle, pin 30 kg"),
+        ("one-arm cable crossover: 3 x 12 at 30 kg", TWO_TO_ONE.replace("2 to 1", "1 to 1"), "30 kg"),
+        (
+            "one-arm cable crossover: 3 x 12 at 30 kg",
+            GYM,
+            f"30 kg{AT_THE_PIN}",
+        ),
+        (
+            "one-arm cable crossover: 3 x 12 at 30 kg",
+            f"{TWO_TO_ONE}    - name: old one\n      stack: 5-50 kg by 5\n      pulley: 1 to 1\n",
+            "30 kg",
+        ),
+    ],
+)
+def test_a_pin_is_held_against_the_limit_by_what_it_pulls_at_the_handle(
+    line: str, gym: str, asked: str | None
+) -> None:
+    """By hand: with a pulley of 2 to 1 the handle pulls half of the pin."""
+    every = [f for f in checked(plan(line).replace(GYM, gym)).findings if f.rule == "limit-broken"]
+    assert [f.seen[0].text.partition(": ")[2] for f in every] == ([asked] if asked else [])

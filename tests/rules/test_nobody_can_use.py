@@ -67,6 +67,6 @@ def test_what_the_session_holds_already_or_does_not_cross_is_no_answer() -> None
     gym = "gym:\n  racks: 1\n  benches: 1\n  bars:\n    20 kg: 1\n"
     lines = "flat barbell bench press: 2 x 8 at 2 RIR\nlevel cable crossover: 2 x 12 at 1 RIR"
     (told,) = lacking(checked(week(f"Monday\n{lines}", top=gym)))
-    assert told.change == "add `cable pair: 1` under `stations:` in the gym file"
+    assert told.change == "add `- name: twin cable` under `cables:` in the gym file"
     (dips,) = lacking(checked(week("Monday\ndip: 2 x 8 at 2 RIR\nbench dip: 2 x 8 at 2 RIR", top=gym)))
     assert "bench dip" not in dips.change

@@ -62,7 +62,7 @@ def test_what_is_read_without_a_finding_is_without_fault(rule: TextRule) -> None
     assert faults("plan", plan) == []
 
 
-PLAN_IN_A_PAGE = re.compile(r"^```yaml\n(plan:.*?)^```$", re.MULTILINE | re.DOTALL)
+PLAN_IN_A_PAGE = re.compile(r"^```yaml\n((?:# [^\n]*\n)?plan:.*?)^```$", re.MULTILINE | re.DOTALL)
 
 
 @pytest.mark.parametrize("page", ["README.md", "docs/plan-language.md"])

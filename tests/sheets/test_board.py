@@ -4,10 +4,14 @@ from collections.abc import Callable
 
 import pytest
 
+from setwright.floor.room import letter
+from setwright.floor.today import Change, today
 from setwright.library.table import library
 from setwright.sheets import WrongPaper, asked, sheet_html
 from setwright.sheets.board import Board, boards, shared_groups
-from tests.pages.plans import CIRCUIT, CLUB, LONG, check, example
+from setwright.sheets.clock_plan import of_the_day
+from setwright.sheets.station import station_cards
+from tests.pages.plans import CIRCUIT, CLUB, EVENING, LONG, check, example
 
 
 def walls(text: str) -> tuple[Board, ...]:
@@ -16,19 +20,70 @@ def walls(text: str) -> tuple[Board, ...]:
     return boards(checked.week, "version abc", checked.table or library())
 
 
+NO_ROOM = CLUB[: CLUB.index("gym:\n")] + CLUB[CLUB.index("sessions:\n") :]
+"""The same club, and nothing known of its gym."""
+
+
 def rows(text: str) -> list[tuple[str, str]]:
     return [(row.block, row.groups) for row in walls(text)[0].rows]
 
 
-def test_a_board_is_the_clock_plan_of_the_room() -> None:
-    (one,) = walls(CLUB)
+def test_a_board_is_the_clock_plan_of_one_where_the_room_is_not_known_and_says_so() -> None:
+    (one,) = walls(NO_ROOM)
     assert (one.title, one.ends, one.on_the_clock) == ("Monday: Press and circuit", "ends 19:22", True)
     assert [row.time for row in one.rows] == ["18:30", "18:38", "18:55", "19:05"]
     assert one.footer == "Old hall club · Club evening · Mon · version abc"
+    assert one.notes[-1] == ("Groups", "No groups and turns: the plan names no gym.")
+    assert one.floor is None
+    squad = CLUB[CLUB.index("squad:\n") : CLUB.index("gym:\n")]
+    (nobody,) = walls(CLUB.replace(squad, "").replace("            for: [red]\n", ""))
+    assert nobody.notes[-1] == ("Groups", "No groups and turns: the plan says nobody who comes.")
+
+
+def test_in_a_room_it_is_the_timetable_of_the_floor_in_letters() -> None:
+    (one,) = walls(CLUB)
+    assert one.ends == "ends 19:56"
+    assert [(row.time, row.block, row.groups.replace("\xa0", " ")) for row in one.rows] == [
+        ("18:30", "warm-up", ""),
+        ("18:38", "1 flat press + low-to-high crossover", "18:38 A · 19:02 B"),
+        ("18:38", "2 barbell back squat", "18:38 B · 19:02 A · red"),
+        ("19:22", "3 circuit of 4", "19:22 A · 19:39 B · start: blue 1, red 3"),
+    ]
+    assert one.floor is not None
+    assert "Groups" not in [label for label, _ in one.notes]
+
+
+def test_board_cards_and_floor_say_the_same() -> None:
+    """Every turn of the timetable stands on the board with its time, in the picture and on the cards."""
+    week, table = check(EVENING).week, library()
+    assert week is not None
+    floor = today(week.sessions[0], week, table, Change()).floor
+    (one,) = boards(week, "version abc", table)
+    told = {row.block.partition(" ")[0]: row.groups for row in one.rows[1:]}
+    cards = station_cards(week, "version abc", table)
+    assert one.floor is not None
+    for stay in floor.stays:
+        begins, ends = (of_the_day("18:30", (floor.warm_up_s + at) / 60) for at in (stay.start_s, stay.end_s))
+        turn = next(one for one in told[str(stay.block.number)].split(" · ") if one.startswith(begins))
+        assert letter(stay.group) in turn.split("\xa0")
+        assert stay.block.number in [bar.number for bar in one.floor.groups[stay.group]]
+        if stay.block.at_once:
+            assert all(f"{begins}\xa0to\xa0{ends}" in card.who for card in cards)
+    assert one.ends == f"ends {of_the_day('18:30', (floor.warm_up_s + floor.finish_s) / 60)}"
+
+
+def test_groups_that_are_all_together_need_no_letters_and_no_picture() -> None:
+    (one,) = walls(EVENING.replace("benches: 3", "benches: 6").replace("number: 2", "number: 6"))
+    assert one.floor is not None
+    only = EVENING[: EVENING.index("      - pull-up")].replace("benches: 3", "benches: 6")
+    (together,) = walls(only)
+    assert together.floor is None
+    assert [row.groups for row in together.rows] == ["", "", ""]
+    assert [row.block for row in together.rows][1:] == ["barbell back squat", "flat bench press"]
 
 
 def test_groups_are_named_where_not_everyone_does_everything() -> None:
-    assert rows(CLUB) == [
+    assert rows(NO_ROOM) == [
         ("warm-up", ""),
         ("flat press + low-to-high crossover", ""),
         ("barbell back squat", "red"),
@@ -38,7 +93,7 @@ def test_groups_are_named_where_not_everyone_does_everything() -> None:
 
 def test_a_group_with_another_movement_is_told_which() -> None:
     instead = "            note: elbows"
-    plan = CLUB.replace(instead, f"            instead:\n              blue: push-up\n{instead}")
+    plan = NO_ROOM.replace(instead, f"            instead:\n              blue: push-up\n{instead}")
     for load in ("Tam Rae: 75 kg", "Isla Marrack: 52.5 kg"):
         plan = plan.replace(f"              {load}\n", "")
     assert rows(plan)[1] == (
@@ -48,12 +103,12 @@ def test_a_group_with_another_movement_is_told_which() -> None:
 
 
 def test_what_is_for_one_person_by_name_is_on_their_own_sheet_only() -> None:
-    whole = rows(CLUB.replace("for: [red]", "for: [Tam Rae]"))
+    whole = rows(NO_ROOM.replace("for: [red]", "for: [Tam Rae]"))
     assert whole[2] == ("your own sheet", "")
     note = "            note: one foot"
-    member = rows(CLUB.replace(note, f"            for: [Tam Rae]\n{note}"))
+    member = rows(NO_ROOM.replace(note, f"            for: [Tam Rae]\n{note}"))
     assert member[3][0] == "circuit of 3"
-    nobody = CLUB.replace("          - push-up\n", "          - push-up:\n            for: [Tam Rae]\n")
+    nobody = NO_ROOM.replace("          - push-up\n", "          - push-up:\n            for: [Tam Rae]\n")
     first = nobody[: nobody.index("          - low-to-high cable crossover:\n            note")]
     only = first + nobody[nobody.index("        rounds: 3") :]
     assert rows(only)[3] == ("your own sheet", "")
@@ -82,7 +137,11 @@ def test_minutes_from_the_start_and_many_moves_in_turn() -> None:
 
 def test_what_to_do_when_interrupted_and_the_safety_line_hang_there_too() -> None:
     (one,) = walls(CIRCUIT)
-    assert [label for label, _ in one.notes] == ["Stop and tell the coach", "Interrupted?"]
+    assert [label for label, _ in one.notes] == [
+        "Stop and tell the coach",
+        "Interrupted?",
+        "Groups",
+    ]
 
 
 def test_sessions_at_home_and_without_work_hang_nowhere() -> None:

@@ -28,6 +28,7 @@ ON_THE_SCREEN = {
     "pdf": "what a PDF needs, and fonts",
     "phrases": "where the phrases stand",
     "printing": "which file was written",
+    "today": "the same",
 }
 """Modules whose texts are said by the command or name files, and stand on no sheet."""
 
@@ -222,4 +223,4 @@ def test_what_is_filled_in_is_no_word() -> None:
 
 
 def test_a_phrase_is_filled_in() -> None:
-    assert say("rack.turn", number=1, turns=2) == "turn 1 of 2"
+    assert say("rack.title", number=1, lift="squat") == "Rack 1: squat"

@@ -2,6 +2,7 @@
 
 import datetime as dt
 import re
+from collections.abc import Callable
 from pathlib import Path
 from xml.etree import ElementTree as ET
 
@@ -45,6 +46,11 @@ def test_a_chart_a_movement_in_the_look_of_the_other_pictures() -> None:
     assert colours <= {"#000", "#fff", "none"}
 
 
+def test_the_picture_is_the_one_that_was_looked_at(golden: Callable[[str, str], None]) -> None:
+    both = Estimate(Range(50, 54), at_least=False)
+    golden("loads.svg", trend_svg("Zoe", [trend(40, 42.5, 42.5, estimate=both), trend(0, 2.5, added=True)]))
+
+
 def test_everything_lies_inside_and_nothing_is_too_fine() -> None:
     """Letters are half as wide as high on average, in the middle or at the end of their place."""
     both = Estimate(Range(50, 54), at_least=False)
@@ -81,6 +87,13 @@ def test_a_range_is_a_bar_and_at_least_an_arrow(*, at_least: bool, lines: int, h
     bare, with_max = pieces(), pieces(estimate=estimate)
     assert (with_max[0] - bare[0], with_max[1] - bare[1]) == (2 * lines, 2 * heads)
     assert pieces(added=True, estimate=estimate) == bare
+
+
+def test_ends_of_the_scale_that_would_touch_are_one() -> None:
+    wide, narrow = (
+        texts(drawn(trend(40, high, estimate=Estimate(Range(50, 90), at_least=False)))) for high in (60, 41)
+    )
+    assert ({"40", "60"} <= {*wide}, "40" in narrow, "41" in narrow) == (True, False, True)
 
 
 def test_many_records_have_fewer_labels_than_rings() -> None:

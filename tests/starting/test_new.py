@@ -204,3 +204,106 @@ def test_what_cannot_be_read_is_not_used_again(tmp_path: Path) -> None:
     assert run("new", tmp_path / "a", "--squad", tmp_path / "none.yaml").exit_code == 2
     block.write_text("plan: A\nwork:\n  - dip: 3 x 8\n", encoding="utf-8")
     assert "left out" not in said(run("new", tmp_path / "a", "--from", block))
+
+
+FULL = """\
+# Written for Ann Moss by hand.
+plan: Winter block   # Ann asked for it
+weeks: 2
+starts: 2027-11-29
+unit: kg
+gym: gym.yaml
+movements: ours.yaml
+lighter weeks:
+  week 2: half the sets
+stages:
+  light:
+    enter when: two weeks without a bad day
+    signed off: Dr Quill, 2027-10-01
+private note: Ann has asthma
+squad:
+  athletes:
+    - name: Ann Moss
+      body mass: 61.5 kg
+      maxes:
+        dip: 20 kg tested 2027-10-02
+      limits:
+        - arm behind at most: 90 deg
+          until: cleared
+          set by: nurse Pellow
+      private note: sees a clinic
+    - name: Ben
+      avoid: [box jump]
+  groups:
+    juniors: [Ben]
+sessions:
+  - day: Monday
+    days to match: 3
+    private note: the mother drives
+    work:
+      - flat barbell bench press: 3 x 8     # Ann: 41
+        note: slow
+        load:
+          juniors: 42.5 kg
+          Ann Moss: 50 kg
+        private note: watch the shoulder
+      - superset:
+          - dip: 3 x 8
+            instead:
+              Ann Moss:
+                - push-up: 3 x 12
+          - our own row: 3 x 8
+        not for: [juniors]
+"""
+GYM = """\
+# Ann Moss has the key
+gym: Old hall
+unit: kg
+benches: 2          # Ben lent one
+private note: the door code is 1234
+"""
+OURS = """\
+our own row:
+  like: bodyweight row   # Ann's own
+  note: feet on the floor
+"""
+THEIRS = (
+    "Ann", "Moss", "Ben", "juniors", "2027", "Quill", "asthma", "61.5", "20 kg", "deg", "Pellow", "clinic",
+    "box jump", "mother", "41", "42.5", "50 kg", "shoulder", "push-up", "1234",
+)  # fmt: skip
+"""Names, dates, maxes, limits and private things of the block above and of its files."""
+
+
+def full(folder: Path, gym: str = GYM) -> Path:
+    """The block with its files beside it, which must be without errors of the text."""
+    for name, text in (("block.yaml", FULL), ("gym.yaml", gym), ("ours.yaml", OURS)):
+        (folder / name).write_text(text, encoding="utf-8")
+    return folder / "block.yaml"
+
+
+def test_nothing_of_the_old_people_goes_along(tmp_path: Path) -> None:
+    """Every name, date, max, limit and private word is looked for in every file of the new folder."""
+    block, squad = full(tmp_path), tmp_path / "new-squad.yaml"
+    squad.write_text("squad: Spring\nathletes:\n  - name: Wren\n", encoding="utf-8")
+    result = run("new", tmp_path / "spring", "--from", block, "--squad", squad)
+    assert result.exit_code == 0, result.output
+    files = {path.name: path.read_text(encoding="utf-8") for path in (tmp_path / "spring").iterdir()}
+    assert sorted(files) == [".gitignore", "block.yaml", "gym.yaml", "ours.yaml", "squad.yaml"]
+    typed = f"{FULL}{GYM}{OURS}"
+    assert [word for word in THEIRS if word not in typed] == []
+    assert [(name, word) for name, text in files.items() for word in THEIRS if word in text] == []
+    assert files["gym.yaml"] == "gym: Old hall\nunit: kg\nbenches: 2\n"
+    assert files["ours.yaml"] == "our own row:\n  like: bodyweight row\n  note: feet on the floor\n"
+    assert "gym.yaml, line 1, the remark; gym.yaml, line 4, the remark; gym.yaml, line 5, private" in said(
+        result
+    )
+    read = run("read", tmp_path / "spring" / "block.yaml")
+    assert read.exit_code == 0, read.output
+
+
+def test_a_name_in_a_file_that_goes_along_is_said(tmp_path: Path) -> None:
+    block = full(tmp_path, "gym: Old hall\nnote: Ann Moss has the key\n")
+    result = run("new", tmp_path / "spring", "--from", block)
+    assert result.exit_code == 2
+    assert "gym.yaml, line 2: Ann Moss is named here, in a line that the block needs" in said(result)
+    assert not (tmp_path / "spring").exists()

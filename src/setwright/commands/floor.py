@@ -8,6 +8,8 @@ import typer
 from setwright.commands import shared
 
 if TYPE_CHECKING:
+    from collections.abc import Iterator
+
     from setwright.checked import Checked
     from setwright.floor.today import Change, Today
     from setwright.model.plan import Session, Week
@@ -35,6 +37,11 @@ def floor(
     absent: Annotated[
         list[str] | None, typer.Option("--absent", metavar="NAME", help="An athlete who is not there today.")
     ] = None,
+    out: Annotated[
+        Path | None,
+        typer.Option("--out", metavar="FOLDER", help="Also write the sheets of today's session there."),
+    ] = None,
+    paper: Annotated[Literal["a4", "letter"], typer.Option(help="The paper they are printed on.")] = "a4",
     form: Annotated[Literal["text", "json"], typer.Option("--format", help="Words, or JSON.")] = "text",
     with_names: Annotated[
         bool,
@@ -54,8 +61,13 @@ def floor(
         typer.echo(terminal.text(checked, colour=shared.in_colour()), nl=False)
         shared.stop("no timetable is made while the plan has errors")
     change = Change(minutes, tuple(without or ()), tuple(absent or ()))
-    of_week = checked.weeks[shared.week_of(len(checked.weeks), week, file) - 1].week
-    found = [_today(session, of_week, checked, change) for session in _sessions(of_week, day, file)]
+    checked = checked.only(shared.week_of(len(checked.weeks), week, file))
+    of_week = checked.weeks[0].week
+    sessions = _sessions(of_week, day, file)
+    if out is not None and len(sessions) > 1:
+        named = ", ".join(session.title for session in sessions)
+        shared.stop(f"sheets of today are those of one session; say which with --day: {named}")
+    found = [_today(session, of_week, checked, change) for session in sessions]
     if form == "json":
         from setwright.report.floor_machine import floor_json
 
@@ -64,6 +76,9 @@ def floor(
         from setwright.report.floor import floor_text
 
         typer.echo("\n".join(map(floor_text, found)), nl=False)
+    if out is not None:
+        for line in _print(checked, found[0], out, paper):
+            typer.echo(line, err=form == "json")
     raise typer.Exit(int(any(one.conflicts for one in found)))
 
 
@@ -87,3 +102,17 @@ def _today(session: "Session", week: "Week", checked: "Checked", change: "Change
         return today(session, week, checked.table, change)
     except NotHere as error:
         shared.stop(f"{checked.file}: {error}")
+
+
+def _print(checked: "Checked", today: "Today", out: Path, paper: Literal["a4", "letter"]) -> "Iterator[str]":
+    """Write the sheets of today's session; where each went."""
+    import datetime as dt
+
+    from setwright.files import CannotRun
+    from setwright.sheets.today import print_today
+
+    day = dt.date.today()  # noqa: DTZ011 - the coach's own date
+    try:
+        yield from print_today(checked, today, out, paper, day)
+    except CannotRun as error:
+        shared.stop(str(error))

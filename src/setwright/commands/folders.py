@@ -52,7 +52,7 @@ def _again(block: Path) -> tuple[dict[str, str], list[str]]:
     from setwright.files import CannotRun, read_beside
     from setwright.model.reader import read_block
     from setwright.report.wrapping import wrapped
-    from setwright.starting.again import used_again
+    from setwright.starting.again import goes_along, used_again
     from setwright.starting.starter import NOT_SHARED, SQUAD, starter_files
 
     text = shared.plan_text(block)
@@ -63,11 +63,11 @@ def _again(block: Path) -> tuple[dict[str, str], list[str]]:
     again = used_again(str(block), text, read.week.squad)
     starter = starter_files()
     names = {block.name: again.text, SQUAD: starter[SQUAD]}
-    names |= {name: beside(name) or "" for name in again.beside}
-    said = (
-        [wrapped(f"left out: {'; '.join(gone.words for gone in again.gone)}", rest="  ")]
-        if again.gone
-        else []
-    )
+    gone = [one.words for one in again.gone]
+    for name in again.beside:
+        along = goes_along(name, beside(name) or "", read.week.squad)
+        names[name] = along.text
+        gone += [f"{name}, {one.words}" for one in along.gone]
+    said = [wrapped(f"left out: {'; '.join(gone)}", rest="  ")] if gone else []
     said.append("Loads that stand in the lines went along: look at each before others lift them.")
     return names | {NOT_SHARED: starter[NOT_SHARED]}, said

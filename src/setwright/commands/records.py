@@ -145,6 +145,7 @@ def next_(
     from setwright.findings import Level
     from setwright.records.going_on import going_on
     from setwright.records.keeping import plan_of
+    from setwright.records.last_time import with_last_time
     from setwright.records.next_week import next_week
     from setwright.report import terminal
     from setwright.report.next_week import changes_text
@@ -155,7 +156,8 @@ def next_(
         shared.stop("no next week is written while the plan has errors")
     number = shared.week_of(len(checked.weeks), week, file)
     try:
-        going = going_on(plan_of(file), shared.plan_text(file), number, missed=missed)
+        plan = with_last_time(plan_of(file))
+        going = going_on(plan, shared.plan_text(file), number, missed=missed)
         found = next_week(going)
     except CannotRun as error:
         shared.stop(str(error))

@@ -33,6 +33,11 @@ def review(
         typer.Option(help="Instead, a short report: for everybody, the coach, or the medical person."),
     ] = None,
     *,
+    form: Annotated[Literal["text", "json"], typer.Option("--format", help="Words, or JSON.")] = "text",
+    with_names: Annotated[
+        bool,
+        typer.Option("--with-names", help="Athletes' names in JSON too; machine output is read by others."),
+    ] = False,
     out: Annotated[
         Path | None, typer.Option(metavar="FOLDER", help="Also write the report as a page into this folder.")
     ] = None,
@@ -54,13 +59,19 @@ def review(
 
     if (out or pdf) and not (out and report):
         shared.stop("a page is made of a report: write --report crew, coach or medical, and --out FOLDER")
+    if form == "json" and report:
+        shared.stop("a report is words: leave --report or --format json away")
     seen = _seen(named, week)
     found = look_back(seen).only(athlete)
     if not found.names:
         shared.stop(f'no athlete of these plans is called "{athlete}"')
     if picture is not None:
         _draw(picture, found)
-    if report is None:
+    if form == "json":
+        from setwright.report.review_machine import review_json
+
+        typer.echo(review_json(found, with_names=with_names), nl=False)
+    elif report is None:
         typer.echo(look_back_text(found), nl=False)
     else:
         every = told(found, report, athlete)

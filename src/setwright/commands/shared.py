@@ -8,6 +8,8 @@ import typer
 
 if TYPE_CHECKING:
     from setwright.checked import Checked
+    from setwright.library.table import Library
+    from setwright.model.plan import Week as PlanWeek
 
 AnyFile = Annotated[Path, typer.Argument(metavar="FILE", help="A plan, squad, gym or record file (YAML).")]
 Week = Annotated[
@@ -23,10 +25,12 @@ def stop(message: str) -> NoReturn:
 
 def plan_text(file: Path) -> str:
     """The text of a plan, "-" being standard input, or the end of the command."""
-    from setwright.files import CannotRun, decode, read_text
+    from setwright.files import MAX_BYTES, CannotRun, decode, read_text
 
     try:
-        return decode(sys.stdin.buffer.read(), "standard input") if str(file) == "-" else read_text(file)
+        if str(file) == "-":
+            return decode(sys.stdin.buffer.read(MAX_BYTES + 1), "standard input")
+        return read_text(file)
     except CannotRun as error:
         stop(str(error))
 
@@ -52,7 +56,14 @@ def checked(file: Path, *, only_plans: bool = False) -> "Checked":
     from setwright.files import read_beside
 
     check_one = check_plan if only_plans else check_file
-    return check_one(str(file), plan_text(file), partial(read_beside, file))
+    return check_one(str(file), plan_text(file), partial(read_beside, file), partial(_fed, file))
+
+
+def _fed(file: Path, weeks: "tuple[PlanWeek, ...]", table: "Library") -> "tuple[PlanWeek, ...]":
+    """The weeks of a plan with what its kept records say of last time; read only when a load asks for it."""
+    from setwright.records.last_time import fed
+
+    return fed(file, weeks, table)
 
 
 def week_of(weeks: int, named: int | None, file: Path) -> int:

@@ -6,5 +6,5 @@ one station, and the rest that gives. ``ways``: who does something else in its p
 groups; ``lifting``: what each lifts. ``schedule``: the timetable, a small search with a stated objective.
 ``room``: the flow, from a session and a gym to a ``Floor``. ``conflicts``, with ``shared`` iron: what will go
 wrong. ``cut`` and ``today``: a session on the day, with fewer minutes, people, kit. ``setup``: what is put
-out.
+out. ``places``: which rack. ``revised``: the plan as it is done on the day.
 """

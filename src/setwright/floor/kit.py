@@ -66,6 +66,15 @@ def missing(gym: Gym, movement: Mapping[str, Any]) -> tuple[str, ...]:
     )
 
 
+def common_kit(need: str) -> str | None:
+    """The pool that will do for a station of the library, None for one that has a place of its own.
+
+    >>> common_kit("dumbbell pair"), common_kit("rack set low"), common_kit("dip bars")
+    ('dumbbell', 'rack', None)
+    """
+    return next(iter(_OF[need][0]), None) if need in _OF else None
+
+
 def there(pool: str, gym: Gym) -> float:
     """How many of a pool the gym has; infinite for what nobody counts."""
     if pool in gym.stations:

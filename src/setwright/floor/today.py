@@ -31,18 +31,22 @@ class Change(NamedTuple):
 
 
 class Today(NamedTuple):
-    """The floor of today, what was ``cut`` for it (None: nothing was asked) and what will go wrong."""
+    """The floor of today, what was ``cut`` for it (None: nothing was asked) and what will go wrong.
+
+    ``absent``: as the squad has the names.
+    """
 
     floor: Floor
     week: Week
     change: Change
+    absent: tuple[str, ...]
     cut: Cut | None
     conflicts: tuple[Conflict, ...]
 
 
 def today(session: Session, week: Week, table: Library, change: Change) -> Today:
     """The session as it can be done today. Raises: NotHere."""
-    absent = [_athlete(name, week) for name in change.absent]
+    absent = tuple(_athlete(name, week) for name in change.absent)
     without = Counter[str]()
     for typed in change.without:
         without.update(_kit(typed, week))
@@ -54,7 +58,7 @@ def today(session: Session, week: Week, table: Library, change: Change) -> Today
         raise NotHere(_nobody(week)) from None
     made = cut(here, table) if change.minutes is not None else None
     found = floor(here.only(made.kept) if made else here)
-    return Today(found, week, change, made, conflicts(found))
+    return Today(found, week, change, absent, made, conflicts(found))
 
 
 def _nobody(week: Week) -> str:

@@ -79,13 +79,12 @@ def load_asked_for(
     athlete: Athlete | None,
     week: Week,
     table: Library,
-    *,
-    last_kg: float | None = None,
 ) -> Asked:
     """The kilograms that a load of a line asks of an athlete, or of everybody; or why there is no number.
 
-    A mass; a percent of the max of its kind, of another movement or of body mass; bodyweight with more or
-    less; ``last_kg`` with more or less; a repetition maximum by the handbook table. Nothing else is made up.
+    A mass; a percent of the max of its kind, of another movement or of body mass; bodyweight, or what was
+    lifted last time (``Week.lifted``), with more or less; a repetition maximum by the handbook table. Nothing
+    else is made up.
     Percents are of maxes on the day the plan starts. ``item``: resolved, with its ``key``, and with the
     athlete's own load in it (``model.theirs``). Raises: KeyError for a movement the library lacks.
     """
@@ -100,7 +99,7 @@ def load_asked_for(
     elif athlete is None:
         return NoNumber("it is each athlete's own")
     else:
-        found = _part(load, _Line(movement, athlete, week, table, week.starts), last_kg)
+        found = _part(load, _Line(movement, athlete, week, table, week.starts), item)
     if isinstance(found, NoNumber):
         return found
     body = lifted_body(athlete, movement)
@@ -108,7 +107,7 @@ def load_asked_for(
     return Kilograms(found.kg, _pick(found.kg, week), _way(load, movement), lifted, found.unit, found.of)
 
 
-def _part(load: Load, line: _Line, last_kg: float | None) -> _Part | NoNumber:
+def _part(load: Load, line: _Line, item: Item) -> _Part | NoNumber:
     match load.kind:
         case "percent":
             return _percent(load, line)
@@ -117,7 +116,7 @@ def _part(load: Load, line: _Line, last_kg: float | None) -> _Part | NoNumber:
         case "bodyweight":
             return _bodyweight(load, line)
         case "last":
-            return _last(load, last_kg)
+            return _last(load, line, item)
         case _:
             return NoNumber(_WHY[load.kind])
 
@@ -185,7 +184,9 @@ def _bar(load: Load, movement: Movement, week: Week) -> _Part | NoNumber:
     return _Part(one(kilograms(bar.low, bar.unit)).plus(Range(*sides)), unit)
 
 
-def _last(load: Load, last_kg: float | None) -> _Part | NoNumber:
+def _last(load: Load, line: _Line, item: Item) -> _Part | NoNumber:
+    every = (one.kg for one in line.week.lifted if (one.who, one.place) == (line.athlete.name, item.place))
+    last_kg = next(every, None)
     if last_kg is None:
         return NoNumber(f"what was lifted {load.name or 'last time'} is not known")
     ends = (load.plus or 0.0, load.plus_high or 0.0)

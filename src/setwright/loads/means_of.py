@@ -75,8 +75,8 @@ def _bars(movement: Mapping[str, Any], gym: Gym, *, trap: bool) -> tuple[Stock, 
     """The straight bars; a curved one serves curls and extensions of the elbow only."""
     if trap:
         return gym.bars_named("trap")
-    curved = gym.bars_named("ez") if movement["pattern"] in ("elbow flexion", "elbow extension") else ()
-    return (*gym.straight_bars, *curved)
+    elbow = movement["pattern"] in ("elbow flexion", "elbow extension")
+    return (*gym.straight_bars, *(gym.bars_named("curl", "ez") if elbow else ()))
 
 
 def _in_hand(implements: str, gym: Gym) -> tuple[Stock, ...]:

@@ -97,12 +97,21 @@ class Lighter(Frozen):
         return " and ".join(filter(None, ("half the sets" if self.half_the_sets else "", load)))
 
 
+class Lifted(Frozen):
+    """What somebody lifted last time in the movement of a line that asks for it; ``place``: of the line."""
+
+    who: str
+    place: Place
+    kg: float
+
+
 class Week(Frozen):
     """One week of a plan, or a single session. ``place`` is the ``plan`` key.
 
     ``number``: which week it is, of ``of``. Sessions are those of this week, made lighter where ``lighter``.
     ``lighter_every``: what is less in every so many weeks. ``block``: what a plan of one week is a week of.
     ``held_back``: sessions of stages that are not in force (``model.in_force``), never counted or printed.
+    ``lifted``: what was lifted last time, from the records (``records.last_time``).
     ``unread_movements``: names under ``movements:`` that could not be read.
     """
 
@@ -130,6 +139,7 @@ class Week(Frozen):
     follows_place: Place | None = None
     block: WeekOf | None = None
     last_week: tuple[DoneBefore, ...] = ()
+    lifted: tuple[Lifted, ...] = ()
     own_movements: tuple[OwnMovement, ...] = ()
     unread_movements: tuple[str, ...] = ()
     people: int | None = None
@@ -153,3 +163,12 @@ class Week(Frozen):
     def max_kind(self) -> MaxKind:
         """The max that a percent without further words is taken of."""
         return self.percent_of or BARE_PERCENT_OF
+
+
+def asks_for_last_time(week: Week) -> bool:
+    """Whether a load of the week is more or less than last time."""
+    items = [item for session in week.sessions for item in session.items()]
+    items += [line for item in items for one in item.instead for line in one.lines]
+    loads = [load for item in items for load in item.line_loads]
+    loads += [load for item in items for own in item.loads for load in own.loads]
+    return any(load.kind == "last" for load in loads)

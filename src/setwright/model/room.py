@@ -21,7 +21,7 @@ NEWTON_A_KG: Final = 9.80665
 class Stock(Frozen):
     """Some of one thing: a mass (or a run of masses by a step) and how many or how many pairs.
 
-    ``name``: of a bar that is no straight one ("EZ bar").
+    ``name``: of a bar that is no straight one ("curl bar").
     """
 
     low: float
@@ -148,6 +148,7 @@ class Gym(Frozen):
         """The bars without a name of their own: what a barbell lift is done with."""
         return tuple(bar for bar in self.bars if bar.name is None)
 
-    def bars_named(self, word: str) -> tuple[Stock, ...]:
-        """The bars in whose name a word stands ("trap")."""
-        return tuple(bar for bar in self.bars if word in (bar.name or "").casefold())
+    def bars_named(self, *words: str) -> tuple[Stock, ...]:
+        """The bars in whose name one of the words stands ("trap")."""
+        named = ((bar, (bar.name or "").casefold()) for bar in self.bars)
+        return tuple(bar for bar, name in named if any(word in name for word in words))

@@ -14,6 +14,7 @@ from setwright.reading import questions_signs as signs
 from setwright.reading.cursor import Cursor, Unclear, Unread
 from setwright.reading.guesses import BRACKETED, GUESSES, Guess, Meant, meant
 from setwright.reading.lexer import Token
+from setwright.reading.nearest import choice
 from setwright.reading.question import Question
 from setwright.reading.vocabulary import HINTS, VOCABULARY, nearest_words, words_like
 from setwright.reading.whole_lines import whole_lines
@@ -25,6 +26,8 @@ _JOINTS = (",", "then")
 _BRACKETS = "()[]{}<>"
 _NO_REMARK = frozenset(":#\"'`&*!|>%@{}[]")
 """Signs that would need quotes in a remark."""
+_REMARK = re.compile(r"[^\W\d_]{2}")
+"""How a remark begins: what begins with a sign or "x 4" may belong to the dose."""
 
 
 class Tongue(NamedTuple):
@@ -55,16 +58,28 @@ class Asked:
         self._place = place
         self._reads = reads
         self._tongue = tongue
-        self._span = (0, 0)
+        self._spans: list[tuple[int, int]] = []
         self.findings: list[Finding] = []
 
     def in_order(self) -> tuple[Finding, ...]:
         """The findings from left to right; a line's only fault is mended in the whole line."""
-        if len(self.findings) > 1 or self._reads is None:
+        if self._reads is None or not self.findings:
             return tuple(in_order(self.findings))
-        (only,) = self.findings
-        change = whole_lines(only.change, self._cursor.line.text, self._span, self._reads)
-        return (replace(only, change=change),)
+        only = self.findings[0]
+        if len(self.findings) == 1:
+            change = whole_lines(only.change, self._cursor.line.text, self._spans[0], self._reads)
+            return (replace(only, change=change),)
+        chained = self._chained(self._reads)
+        return (replace(only, change=f'Write "{chained}"'),) if chained else tuple(in_order(self.findings))
+
+    def _chained(self, reads: Callable[[str], bool]) -> str | None:
+        """The line with a word before each further kind of sets, where that is all that it lacks."""
+        line = self._cursor.line.text
+        if {finding.rule for finding in self.findings} != {ask.SECOND_DOSE.rule.id}:
+            return None
+        for start, _ in sorted(self._spans, reverse=True):
+            line = f"{line[:start]}then {line[start:]}"
+        return line if reads(line) else None
 
     def fits(self) -> bool:
         """Whether the line can be a dose line at all; if not, that is the finding."""
@@ -145,18 +160,21 @@ class Asked:
             self._add(ask.COMMA, token.start, token.end, {})
         else:
             question = ask.OUT_OF_PLACE if token.text in VOCABULARY else ask.UNKNOWN
-            known = token.text in HINTS or question in self._tongue.instead or self._mistyped(token)
+            fitting = self._fitting(token)
+            known = token.text in HINTS or question in self._tongue.instead or fitting
             remark = None if known else self._remark(token)
             if remark is None:
-                self._add(question, token.start, token.end, {"near": nearest_words(token.text)})
+                near = f"Nearest: {choice(fitting)}" if fitting else nearest_words(token.text)
+                self._add(question, token.start, token.end, {"near": near})
             else:
                 end, line = remark
                 self._add(ask.REMARK, token.start, end, {"line": line})
 
-    def _mistyped(self, token: Token) -> bool:
-        """Whether the line is read with a word of the dose line in the place of one that is like it."""
+    def _fitting(self, token: Token) -> list[str]:
+        """Words of the dose line that are like one it does not know, with which the line is read."""
         text, reads = self._cursor.line.text, self._reads or bool
-        return any(reads(f"{text[: token.start]}{w}{text[token.end :]}") for w in words_like(token.text))
+        words = [] if token.text in HINTS else words_like(token.text)
+        return [f'"{w}"' for w in words if reads(f"{text[: token.start]}{w}{text[token.end :]}")]
 
     def _remark(self, token: Token) -> tuple[int, str] | None:
         """Where the words end that start at a token, and the line without them, where it reads so."""
@@ -164,7 +182,8 @@ class Asked:
         ends = (t.start for t in self._cursor.line.tokens if t.start > token.start and t.text in _JOINTS)
         end = next(ends, len(text))
         line = f"{text[: token.start].rstrip(' ,')}{text[end:]}"
-        plain = _NO_REMARK.isdisjoint(text[token.start : end]) and line.strip()
+        words = text[token.start : end]
+        plain = _NO_REMARK.isdisjoint(words) and _REMARK.match(words) and line.strip()
         return (end, line) if plain and reads(line) else None
 
     def _last_token(self) -> Token:
@@ -179,7 +198,7 @@ class Asked:
     def _add(self, question: Question, start: int, end: int, fills: dict[str, str]) -> None:
         question = self._tongue.instead.get(question, question)
         line = self._cursor.line
-        self._span = (start, end)
+        self._spans.append((start, end))
         typed = line.text[start:end].strip()
         words = {**fills, "typed": typed}
         place = self._place.shifted(*line.typed_span(start, end))

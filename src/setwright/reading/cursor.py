@@ -10,7 +10,12 @@ from setwright.reading.lexer import Line, Token
 from setwright.reading.question import Question
 
 MOST_DIGITS = 6
+THOUSAND_DIGITS = 3
 """Longest whole part of a number on a dose line (choice: 999,999 is beyond any load, time or distance)."""
+
+
+_LONG_UNITS = frozenset({"min", "km"})
+_SHORT_UNITS = frozenset({"s", "m", "yd", "ft"})
 
 
 class Unclear(Exception):
@@ -119,6 +124,7 @@ class Cursor:
             return None
         if len(first.text.partition(".")[0]) > MOST_DIGITS:
             raise self.ask(amount_questions.NUMBER_SIZE, first, first)
+        self._thousands(first)
         self.at += 1
         if self._decimal_comma(first):
             self.at += 2
@@ -127,9 +133,28 @@ class Cursor:
             return float(value)
         return float(first.text)
 
+    def _thousands(self, token: Token) -> None:
+        """Raises: Unclear when a point may stand between thousands: "1.000 m", no share such as 68.875."""
+        whole, _, part = token.text.partition(".")
+        if len(part) == THOUSAND_DIGITS and part.endswith("0") and whole.strip("0"):
+            raise self.ask(
+                amount_questions.THOUSANDS, token, token, joined=whole + part, value=f"{float(token.text):g}"
+            )
+
+    def _measured(self) -> bool:
+        """Whether "1,5 min" or "2,5 m" stands here as all that a set holds, and no list of two."""
+        place = self.at - 2
+        alone = place < 0 or self.line.tokens[place].text == "x"
+        second, unit = self.ahead(1), self.ahead(2)
+        return alone and (unit.text in _LONG_UNITS or (len(second.text) == 1 and unit.text in _SHORT_UNITS))
+
     def _decimal_comma(self, first: Token) -> bool:
         """Whether "62,5" stands here: one comma, no blanks, and no further number tied to it by a comma."""
-        if self.text != "," or self.in_amounts or self.line.text[: first.start].endswith(","):
+        if (
+            self.text != ","
+            or (self.in_amounts and not self._measured())
+            or self.line.text[: first.start].endswith(",")
+        ):
             return False
         comma, second, third, fourth = (self.ahead(n) for n in range(4))
         if second.kind != "number" or "." in first.text + second.text:

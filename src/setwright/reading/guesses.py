@@ -69,6 +69,20 @@ BRACKETED = (
 """Looked through at a bracket or a star, in this order."""
 
 GUESSES = (
+    _guess(r"^(?P<once>\d+(?:\s+\d+){2,})\s*$", signs.BLANK_LIST, lists.waves),
+    _guess(r"(?P<number>\d+)\s*(?P<letters>(?:e|p)\s*/\s*(?:s|side|a|arm|l|leg))\b", signs.BOTH_SIDES),
+    _guess(r"(?<![\d.])\.(?P<number>\d\d)\b(?!\s*(?:kg|lb|km|m)\b)", how.POINT),
+    _guess(r"(?P<work>\d+)\s*s\w*\s+on\W+(?P<off>\d+)\s*s\w*\s+(?:off|rest)\b", amounts.ON_OFF),
+    _guess(
+        r"^(?P<load>(?:bw|bodyweight)\s*(?:[+-]\s*\d+(?:\.\d+)?\s*(?:kg|lb)?)?)[\s,]+(?P<dose>\d+\s*x\s*\d+.*)$",
+        how.BODY_FIRST,
+    ),
+    _guess(r"(?P<first>\d+\s*x\s*\d[^/,]*?)\s*/\s*(?P<second>\d+\s*x\s*\d.*)$", signs.SLASH_THEN),
+    _guess(
+        _AFTER_DOSE + r"(?P<here>(?P<once>\d{2,}(?:\.\d+)?(?:\s*/\s*\d{2,}(?:\.\d+)?){2,}))(?!\s*[x%/\d])",
+        signs.SLASH_LIST,
+        lists.waves,
+    ),
     _guess(
         r"(?P<before>\d+\s*x\s*\d+\s*,?\s*)?\be(?P<step>[2-9])?mom\b(?P<behind>(?:\D*\d+){0,2})",
         signs.EVERY_MINUTE,
@@ -101,6 +115,7 @@ GUESSES = (
         r"(?:\bin (?:the )?(?:tank|reserve)\b|\b(?:reps? )?left\b|\b(?:short of|from|off|before) failure\b)",
         amounts.IN_RESERVE,
     ),
+    _guess(r"(?P<sets>\d+)\s*sets?\s+(?P<reps>\d+(?:\s*-\s*\d+)?)(?:\s*reps?\b)?", amounts.SETS_WORDS),
     _guess(r"\bleav\w+\s+(?P<number>\d)\b(?:\s*reps?\b)?", amounts.IN_RESERVE),
     _guess(r"\b[a-f][1-9]\b|\b[1-9][a-f]\b|\bss\b|\bb b\b|\bsuperset\b", signs.TOGETHER),
     _guess(r"\b[lr]\s*\d+\s*x\s*\d+(?:\s*[,;]\s*[lr]\s*\d+\s*x\s*\d+)?", signs.LEFT_RIGHT, fills.by_side),
@@ -193,7 +208,11 @@ GUESSES = (
         how.PLUS_BASE,
         fills.base,
     ),
-    _guess(r"\b(?P<amount>to failure|failure|max|amrap)\s*x\s*(?P<sets>\d+)", amounts.SETS_LAST),
+    _guess(
+        r"\b(?P<amount>to failure|failure|max|amrap|\d+\s*(?:k?m|s|secs?|min|steps|cal|reps))\s*"
+        r"x\s*(?P<sets>\d+)",
+        amounts.SETS_LAST,
+    ),
     _guess(r"\bm\s*\+\s*(?P<number>\d+)", signs.MAX_PLUS),
     _guess(
         r"\d+\s*x\s*\d+\s+(?P<here>\+(?P<number>\d+(?:\.\d+)?)\s*(?P<unit>kg|lb)?)(?!\s*[+x]|\w)",

@@ -130,6 +130,13 @@ NAME_MISSING = TextRule(
     "squad:\n  athletes:\n    - level: beginner",
     "squad:\n  athletes:\n    - name: Ann\n      level: beginner",
 )
+NAME_TWICE = TextRule(
+    "name-twice",
+    "two athletes of one name",
+    "maxes, limits and loads are looked up by the name, and one would get the other's",
+    "squad:\n  athletes:\n    - name: Ann\n    - name: Ann",
+    "squad:\n  athletes:\n    - name: Ann K\n    - name: Ann M",
+)
 FILE_MISSING = TextRule(
     "file-not-found",
     "a file that the plan names and that can't be read",
@@ -233,7 +240,7 @@ TWICE_IN_THAT_DAY = TextRule(
 RULES = (
     UNKNOWN_KEY, NOT_READ_YET, MISSPELT_DAY, NO_SUCH_DATE, NOT_A_CHOICE, NOT_A_NUMBER, WRONG_FORM,
     OVER_LINES, NO_PLAN, NO_WORK, DOSE_MISSING, KEY_OUT_OF_LINE, TWO_MOVEMENTS, SAID_TWICE, GROUP_CLOCK,
-    REASON_MISSING, LIMIT_END, NAME_MISSING, FILE_MISSING, UNKNOWN_MOVEMENT, UNCLEAR_MOVEMENT,
+    REASON_MISSING, LIMIT_END, NAME_MISSING, NAME_TWICE, FILE_MISSING, UNKNOWN_MOVEMENT, UNCLEAR_MOVEMENT,
     UNKNOWN_ATHLETE, NOT_FOR_THEM, SIGN_OFF, LIKE_NO_DAY, NOT_IN_THAT_DAY, TWICE_IN_THAT_DAY,
     OWN_UNFINISHED, OWN_NAME_TAKEN, OWN_CHANGE, OWN_NOT_SCORED,
 )  # fmt: skip

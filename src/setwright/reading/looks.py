@@ -27,6 +27,8 @@ _SIGNS = "@%*!>|`"
 _SIGN_IN_FLOW = re.compile(rf"[\[{{,:]\s*([{re.escape(_SIGNS)}])")
 _ALIAS = re.compile(r"\*([\w-]+)(?=\s*(?:$|[,\]}]|#))")
 _BULLET = re.compile(r"[•·‣▪–—*](?=\s)|\d+[.)](?=\s)|-(?=[^\W\d_])")
+_CELLS = re.compile(r"^(-\s+[^\t:]*[^\W\d_])\t+(?=\d)")
+"""The movement of a row that was pasted, in front of its numbers."""
 _TIGHT = re.compile(r"[^\W\d_](?:[\w '()-]*[^\W\d_])?(:)(?=[^\s/:\\])")
 _CONTROL = r"[^\t\x20-\x7e\xa0-\ud7ff\ue080-\ufefe\uff00-\ufffd\U00010000-\U0010ffff\ufeff]"
 """No text: compiled where a line holds something that can't be printed, because its table is large."""
@@ -72,7 +74,10 @@ def tabs_out(trap: Trap, line: Line, indent: int) -> Trap:
     if trap.rule is not rules.TAB:
         return trap
     lead = " " * indent if trap.start < line.indent else ""
-    return trap._replace(change=_write(lead + line.text[line.indent : line.end].replace("\t", " ")))
+    said = line.text[line.indent : line.end]
+    if not line.key:
+        said = _CELLS.sub(r"\1: ", said)
+    return trap._replace(change=_write(lead + said.replace("\t", " ")))
 
 
 def _odd_blank(line: Line, _: set[str]) -> Iterator[Trap]:

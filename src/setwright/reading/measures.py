@@ -161,9 +161,19 @@ def date(node: Node, found: Gathering) -> dt.date | None:
     change = "write year-month-day, for example `2027-10-18`"
     if other:
         day, month, year = other.groups()
-        change = f"write `{year}-{month:0>2}-{day:0>2}` or `{year}-{day:0>2}-{month:0>2}`, year-month-day"
+        either = (f"{year}-{month:0>2}-{day:0>2}", f"{year}-{day:0>2}-{month:0>2}")
+        dates = [f"`{date}`" for date in dict.fromkeys(either) if _is_a_day(date)]
+        change = f"write {' or '.join(dates)}, year-month-day" if dates else change
     found.say(rules.NO_SUCH_DATE, typed.place, f'"{typed.text}": which day is that?', change)
     return None
+
+
+def _is_a_day(typed: str) -> bool:
+    try:
+        dt.date.fromisoformat(typed)
+    except ValueError:
+        return False
+    return True
 
 
 def clock(node: Node, found: Gathering) -> str | None:

@@ -34,3 +34,12 @@ class Pairs(NamedTuple):
 
 
 Node = Scalar | Listing | Pairs
+
+
+def values_in(node: Node) -> int:
+    """How many values a node holds, keys and the node itself among them."""
+    if isinstance(node, Listing):
+        return 1 + sum(map(values_in, node.nodes))
+    if isinstance(node, Pairs):
+        return 1 + sum(1 + values_in(value) for _, value in node.pairs)
+    return 1

@@ -80,7 +80,8 @@ def _without_lead(cursor: Cursor, draft: Draft) -> None:
     if span is not None:
         sets = f"{draft.sets.low:g}"
         if times.may_be_pair(cursor, start):
-            raise cursor.ask(ask.TIME_OR_PAIR, start, number=start.text, sets=sets)
+            unit = cursor.habits.unit or "kg"
+            raise cursor.ask(ask.TIME_OR_PAIR, start, number=start.text, sets=sets, unit=unit)
         raise cursor.ask(ask.TIME_WORD, start, time=cursor.typed(start), sets=sets)
     value = cursor.numeric()
     if value is not None and value.unit == "warm-up":

@@ -79,6 +79,7 @@ NUMBER_SIZE = question(
 CLOCK_OVER = NUMBER_SIZE.variant(
     "{typed}: {clock}, or {seconds} seconds?", 'Write "{clock}", or "{seconds} s"'
 )
+THOUSANDS = NUMBER_SIZE.variant("{typed}: {joined}, or {value}?", 'Write "{joined}" or "{value}"')
 NOT_WHOLE = question(
     "part-of-a-repetition",
     "a number of sets or repetitions with a decimal",
@@ -209,6 +210,8 @@ UNKNOWN = question(
 REMARK = UNKNOWN.variant(
     "{typed} is no part of a dose line", 'Write "{line}", and the words underneath: `note: {typed}`'
 )
+SETS_WORDS = UNKNOWN.variant("{typed}: {sets} sets of {reps}?", 'Write "{sets} sets of {reps}"')
+ON_OFF = UNKNOWN.variant("{typed}: work and rest?", 'Write "{work} s, rest {off} s"')
 IN_RESERVE = UNKNOWN.variant("{typed}: {number} repetitions left at the end?", 'Write "{number} RIR"')
 TOO_LONG = UNKNOWN.variant(
     "a dose line of more than {most} characters can't be a dose line",

@@ -23,6 +23,9 @@ LOAD_FIRST = question(
     "{typed}: the line starts with a load; a plan says sets first",
     'Write "{write}"',
 )
+BODY_FIRST = LOAD_FIRST.variant(
+    "{typed}: the line starts with a load; a plan says sets first", 'Write "{dose} at {load}"'
+)
 RAMP_THEN_WORK = LOAD_FIRST.variant(
     "{typed}: warm-up sets and then the work?",
     'Write the work in the line, "{work}", and underneath `warm-up: {ramp}`',
@@ -43,12 +46,14 @@ TIME_AFTER_AT = TIME_WORD.variant(
 )
 TIME_OR_PAIR = TIME_WORD.variant(
     "{typed}: seconds, or a pair of dumbbells of {number}?",
-    'Write "at 2 x {number} kg" for the pair, "rest {number} s" for rest, "{sets} x {number} s" for a set',
+    'Write "at 2 x {number} {unit}" for the pair, "rest {number} s" for rest,'
+    ' "{sets} x {number} s" for a set',
 )
 NUMBER_ALONE = TIME_WORD.variant(
     "{typed}: what is this number?",
     'Write "rest {typed} s", "at {typed} kg", "at {typed}%" or "{typed} reps"',
 )
+POINT = NUMBER_ALONE.variant("{typed}: {number} %?", 'Write "{number}%"')
 CLOCK_ALONE = TIME_WORD.variant(
     "{typed}: rest, how long a set lasts, or work and rest?",
     'Write "rest {typed}" or "3 x {typed}"; seconds of work and of rest are "6 x 40 s, rest 20 s"',

@@ -19,6 +19,7 @@ HYPHEN_LADDER = HYPHEN_LIST.variant(
     "{typed}: a ladder, or sets one after the other?",
     'Write "{sets}ladder {ladder}" for a ladder, "sets of {commas}" set by set',
 )
+BLANK_LIST = HYPHEN_LIST.variant("{typed}: sets one after the other?", 'Write "sets of {commas}"')
 SLASH = question(
     "slash-in-dose",
     "a slash in a dose",
@@ -32,6 +33,10 @@ SLASH_TWO = SLASH.variant(
     "{typed}: work and rest, two sets, or two groups?",
     'Work and rest: "{first}, rest {second}". Set by set: "sets of {commas}".'
     " Two groups: two lines with `for:`",
+)
+SLASH_THEN = SLASH.variant(
+    "{typed}: one after the other, or two groups?",
+    'One after the other: "{first}, then {second}". Two groups: two lines with `for:`',
 )
 SLASH_REST = SLASH.variant("{typed}: work and rest?", 'Write "{sets}{first}, rest {second}"')
 SLASH_LOADS = SLASH.variant(

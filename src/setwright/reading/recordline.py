@@ -180,4 +180,6 @@ def _amount_follows(cursor: Cursor) -> bool:
     if first.kind != "number":
         return first.kind == "clock" or first.text in ("max", "amrap", "tested")
     is_range = cursor.ahead(2).text == "-" and cursor.ahead(3).kind == "number"
-    return cursor.ahead(4 if is_range else 2).text not in _NO_AMOUNT
+    behind = 4 if is_range else 2
+    word, figure = cursor.ahead(behind).text, cursor.ahead(behind + 1)
+    return word not in _NO_AMOUNT or (word in SCALES and figure.kind == "number")

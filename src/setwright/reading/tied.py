@@ -1,5 +1,6 @@
 """Names that no movement has: letters that tie moves together, rounds, several moves on one line."""
 
+import re
 from typing import Final
 
 from setwright.findings import Finding
@@ -20,6 +21,21 @@ NAMES: Final = (
     Guess(r"\s(?P<here>\+|/|&|->|→)\s", signs.TOGETHER, fills.named),
 )
 """Looked through in this order where no movement has the name."""
+
+
+_EVERY: Final = re.compile(r"e([2-9])?mom\s*(\d*)$", re.IGNORECASE)
+_REPS: Final = re.compile(r"(?P<first>\d*)\s*(?P<move>[^\W\d_]{2}[^\d,:]*?)\s*(?P<last>\d*)$")
+
+
+def every_minute(name: str, value: str, place: Place) -> Finding | None:
+    """The finding about "EMOM 12: burpee 10", where the movement stands behind the colon; else None."""
+    said, move = _EVERY.match(name), _REPS.match(value)
+    if not (said and move):
+        return None
+    question, reps = signs.EVERY_MINUTE_NAME, move["first"] or move["last"] or "5"
+    line = f"- {move['move']}: {said[2] or 10} x {reps} every {said[1] or 1}:00"
+    message = question.message.format(typed=f"{name}: {value}")
+    return question.rule.at(place, message, f"Write the movement first: `{line}`")
 
 
 def tied(name: str, place: Place) -> Finding | None:

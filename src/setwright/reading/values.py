@@ -89,7 +89,8 @@ def _time(cursor: Cursor) -> Exception | None:
     if duration(cursor) is None:
         return None
     if may_be_pair(cursor, start):
-        return cursor.ask(ask.TIME_OR_PAIR, start, number=start.text, sets="3")
+        unit = cursor.habits.unit or "kg"
+        return cursor.ask(ask.TIME_OR_PAIR, start, number=start.text, sets="3", unit=unit)
     return cursor.ask(ask.TIME_AFTER_AT, start, time=cursor.typed(start))
 
 

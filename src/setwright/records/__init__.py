@@ -8,5 +8,8 @@
 top, ``names``), ``changes`` what becomes of every line (``own_step`` by the block itself, ``before`` from
 earlier weeks), ``next_week`` the text of it. ``rewriting`` tries the ``ways`` to write a line and holds each
 against what is wanted; ``taken_up`` puts missed sessions first, ``training_max`` steps the squad's maxes.
+``review`` looks back at weeks: ``achieved`` is what was done as a week, ``trend`` loads from record to
+record, ``limits_kept`` limits held against it; ``told`` is the report in plain words (``told_crew``,
+``told_coach``, ``told_medical``, ``told_shapes``).
 ``fitting`` holds a record against its plan, ``keeping`` goes from a file to that; ``store`` keeps it whole.
 """

@@ -157,7 +157,10 @@ def _decided(
         decision = sets
     full = going.coming.trained.get(key)
     gain = gained(full.planned, was.planned) if full and not sets else None
-    return own_load(before, after, came, then) or decision, gain or Gain()
+    own = own_load(before, after, came, then)
+    if own and decision.to_max:
+        own = own._replace(reason=f"{own.reason}; {decision.reason}", to_max=decision.to_max)
+    return own or decision, gain or Gain()
 
 
 def _of_first_week(decision: Decision, key: LineKey, who: Lifter, going: Going) -> Decision:

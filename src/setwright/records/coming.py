@@ -7,8 +7,8 @@ from pathlib import Path
 from typing import NamedTuple
 
 from setwright.files import CannotRun, read_beside
-from setwright.library.names import fold
 from setwright.model.plan import Lighter, Week
+from setwright.model.reader.keys import fold
 from setwright.own.plan import read_plan
 from setwright.records import names
 from setwright.records.keeping import Plan
@@ -144,6 +144,7 @@ def _of_block(block: _Block, after: After) -> Coming:
         stages=then - 1 + late,
         rotate=_turns(after),
         squad=squad_file(str(plan.file), text),
+        signed=_signed(trained, block.weeks[0]),
     )
     base = with_head(str(block.file), one_week(str(block.file), block.text, block.weeks, then), head)
     said = OfBlock(tuple(map(_lines, block.weeks)), done, then)
@@ -166,6 +167,13 @@ def _names_in_block(block: _Block, trained: Week, file: Path, then: int, *, agai
     return names.next_block(name), names.next_block_stem(stem)
 
 
+def _signed(trained: Week, block: Week) -> dict[str, str]:
+    """The stages that were signed off in the week and not in the block, with who and when."""
+    known = {stage.name for stage in block.stages if stage.signed_off}
+    signed = ((stage.name, stage.signed_off) for stage in trained.stages if stage.name not in known)
+    return {name: f"{by.who}, {by.on.isoformat()}" for name, by in signed if by}
+
+
 def _a_week_on(week: Week) -> dt.date | None:
     """The day on which the week after starts."""
     return week.starts + dt.timedelta(weeks=week.number) if week.starts else None
@@ -178,8 +186,9 @@ def _turns(after: After) -> tuple[str, ...] | None:
         return None
     through = after.plan.weeks[: after.number - 1 if after.again else after.number]
     trained = sum(not (week.lighter and week.lighter.no_training) for week in through)
-    waits = fold(after.waits or "")
-    first = next((at for at, name in enumerate(turn) if fold(name) == waits), trained * days % len(turn))
+    first = trained * days % len(turn)
+    if after.waits is not None:
+        first = next((at for at, name in enumerate(turn) if fold(name) == fold(after.waits)), first)
     return turn[first:] + turn[:first]
 
 

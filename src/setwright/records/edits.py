@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from typing import Final, NamedTuple
 
 from setwright.places import Place
-from setwright.reading.nodes import Listing, Node, Pairs, Scalar
+from setwright.reading.nodes import Listing, Node, Scalar
 from setwright.records.paper import typed
 
 _CLOSERS: Final = {"[": "]", "{": "}"}
@@ -38,6 +38,10 @@ class Edits:
         quote = self.typed(value)[0] if value.quoted else ""
         kept = quote and quote not in text
         self._new[_span(value)] = f"{quote}{text}{quote}" if kept else typed(text)
+
+    def take(self, value: Scalar, other: Scalar) -> None:
+        """Another value of the text in the place of one, as it is typed there."""
+        self._new[_span(value)] = self.typed(other)
 
     def set(self, key: Scalar, value: Node, text: str) -> None:
         """A value on the key's own line in the place of a list or of keys underneath; a remark stays."""
@@ -87,10 +91,7 @@ def _span(value: Scalar) -> tuple[Spot, Spot]:
 
 
 def _ends(node: Node, least: Place) -> list[Spot]:
-    match node:
-        case Scalar():
-            return [_span(node)[1]] if node.place >= least else []
-        case Listing():
-            return [end for one in node.nodes for end in _ends(one, least)]
-        case Pairs():
-            return [end for pair in node.pairs for one in pair for end in _ends(one, least)]
+    if isinstance(node, Scalar):
+        return [_span(node)[1]] if node.place >= least else []
+    inside = node.nodes if isinstance(node, Listing) else [one for pair in node.pairs for one in pair]
+    return [end for one in inside for end in _ends(one, least)]

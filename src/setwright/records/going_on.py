@@ -1,8 +1,8 @@
 """From a week of a plan to the one that comes: which one, by what was missed, and what decides in it."""
 
 from setwright.files import CannotRun
-from setwright.library.names import fold
 from setwright.model.plan import Week
+from setwright.model.reader.keys import fold
 from setwright.records.changes import Going
 from setwright.records.coming import After, coming
 from setwright.records.keeping import Plan

@@ -7,6 +7,7 @@ from typing import NamedTuple
 from setwright.library.names import fold
 from setwright.model.people import Athlete
 from setwright.model.plan import Session, Week
+from setwright.model.reader.keys import fold as fold_key
 from setwright.places import Place
 from setwright.records.form import training
 from setwright.records.planned import Planned, planned
@@ -38,7 +39,7 @@ def lines_of(week: Week) -> Iterator[Told]:
     """
     places: dict[str, list[Place]] = {}
     for session in (*week.sessions, *week.held_back):
-        name = fold(session.name or session.title)
+        name = fold_key(session.name or session.title)
         there = places.setdefault(name, [])
         if session.place not in there:
             there.append(session.place)

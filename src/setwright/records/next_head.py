@@ -2,7 +2,8 @@
 
 import datetime as dt
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
+from types import MappingProxyType
 from typing import Final, NamedTuple
 
 from setwright.model.plan import Lighter
@@ -21,7 +22,8 @@ _BY_STAGE: Final = ("earliest", "latest")
 class Head(NamedTuple):
     """What the top says of the week that comes. ``late``: weeks by which its dates come later than typed.
 
-    ``stages``: weeks that have passed for the stages. ``rotate`` and ``squad``: None where they stay.
+    ``stages``: weeks that have passed for the stages; ``signed``: who signed which one off, and when.
+    ``rotate`` and ``squad``: None where they stay.
     """
 
     name: str
@@ -32,6 +34,7 @@ class Head(NamedTuple):
     stages: int = 0
     rotate: tuple[str, ...] | None = None
     squad: str | None = None
+    signed: Mapping[str, str] = MappingProxyType({})
 
 
 def with_head(file: str, text: str, head: Head) -> str:
@@ -48,8 +51,9 @@ def with_head(file: str, text: str, head: Head) -> str:
     edits.below(there["plan"][0], [line for line in missing if line.partition(":")[0] not in there])
     if head.late:
         _put_dates(edits, [value for _, value in there.values()], head.late)
-    if head.stages and "stages" in there:
+    if "stages" in there:
         _put_stages(edits, there["stages"][1], head.stages)
+        _sign(edits, there["stages"][1], head.signed)
     if head.rotate and "rotate" in there:
         _put_names(edits, there["rotate"][1], head.rotate)
     return edits.text()
@@ -112,13 +116,24 @@ def _put_stages(edits: Edits, stages: Node, weeks: int) -> None:
             edits.put(value, f"week {max(int(match[0]) - weeks, 1)}")
 
 
+def _sign(edits: Edits, stages: Node, signed: Mapping[str, str]) -> None:
+    """A stage that was signed off since is signed off here too."""
+    for key, value in stages.pairs if isinstance(stages, Pairs) else ():
+        sign_off = signed.get(key.text)
+        inside = {fold(one.text): typed for one, typed in value.pairs} if isinstance(value, Pairs) else {}
+        there = inside.get("signed off")
+        if sign_off and isinstance(there, Scalar):
+            edits.put(there, sign_off)
+        elif sign_off:
+            edits.below(key, [f"{' ' * (key.place.column + 1)}signed off: {sign_off}"])
+
+
 def _put_names(edits: Edits, node: Node, names: Sequence[str]) -> None:
     if isinstance(node, Scalar):
         edits.put(node, ", ".join(names))
-    elif isinstance(node, Listing):
-        for one, name in zip(node.nodes, names, strict=True):
-            if isinstance(one, Scalar):
-                edits.put(one, name)
+    listed = node.nodes if isinstance(node, Listing) else ()
+    for one, name in zip([one for one in listed if isinstance(one, Scalar)], names, strict=False):
+        edits.put(one, name)
 
 
 def _scalars(node: Node) -> Iterator[tuple[Scalar, Scalar]]:

@@ -23,8 +23,8 @@ WHOLE: Final = 100
 LOADED: Final = ("bar", "sleeve", "weight", "stack")
 """What a gym file says the steps of; of a band, a machine or a belt it does not."""
 
-SHARES: Final = ("percent", "rm")
-"""Kinds of load that come to kilograms through a max of the athlete."""
+WORKED_OUT: Final = ("percent", "rm", "last")
+"""Kinds of load that come to kilograms through a max of the athlete, or what they lifted last time."""
 
 
 class NextLoad(NamedTuple):
@@ -69,7 +69,7 @@ def in_kg(load: Load | None, who: Lifter) -> Load | None:
     if load.kind == "bodyweight":
         return load.model_copy(update={"unit": load.unit or who.week.unit or "kg"})
     asked = load_asked_for(load, who.item, who.athlete, who.week, who.table)
-    if load.kind not in SHARES or not isinstance(asked, Kilograms):
+    if load.kind not in WORKED_OUT or not isinstance(asked, Kilograms):
         return None
     kg = round(asked.pick, 3)
     if asked.way == "added to the body":

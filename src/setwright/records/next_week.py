@@ -21,7 +21,7 @@ from setwright.records.next_head import squad_file, with_lighter, with_squad
 from setwright.records.planned import loads_of
 from setwright.records.rewriting import Wanted, rewritten
 from setwright.records.taken_up import taken_up
-from setwright.records.training_max import NewMax, new_maxes, next_file, put
+from setwright.records.training_max import NewMax, new_maxes, next_file, put, stepped_before
 
 TYPED: Final = ("mass", "bodyweight")
 """Kinds of load that are a number to put on; a percent, a band or a word is worked out otherwise."""
@@ -51,7 +51,8 @@ def next_week(going: Going) -> NextWeek:
     by_hand = [told for change in changes for told in _by_hand(change)]
     by_hand += (f"{', '.join(filter(None, (one.item.name, one.session)))}: {_asked(one)}" for one in new.left)
     taken = taken_up(file, new.text, week, going.waiting)
-    stepped = _with_maxes(taken.text, changes, going.plan)
+    carried = _with_maxes_of_before(taken.text, going)
+    stepped = _with_maxes(carried, changes, going.plan)
     by_hand += (f"{one.movement}, {one.who}: {one.said}" for one in stepped.left)
     lighter = going.coming.lighter
     text = with_lighter(file, stepped.text, lighter) if lighter else stepped.text
@@ -65,6 +66,14 @@ class _Stepped(NamedTuple):
     maxes: tuple[NewMax, ...]
     left: tuple[NewMax, ...]
     squad: tuple[str, str] | None
+
+
+def _with_maxes_of_before(text: str, going: Going) -> str:
+    """The plan with the training maxes of the week before in its squad, where that stands in it."""
+    week = _read(going.plan, text)
+    if week is None or squad_file(str(going.plan.file), text) is not None:
+        return text
+    return put(text, tuple(stepped_before(going.done.week, week)), partial(_read, going.plan)).text
 
 
 def _with_maxes(text: str, changes: tuple[Change, ...], plan: Plan) -> _Stepped:

@@ -14,6 +14,7 @@ from setwright.reading.gathering import Gathering
 from setwright.reading.habits import Habits
 from setwright.reading.nodes import Listing, Node, Pairs, Scalar
 from setwright.reading.tree import read_tree
+from setwright.reading.weeks import speaks_of_weeks
 from setwright.records.edits import Edits
 
 BY_WEEK: Final = frozenset({"do", "load", "effort", "rest", "tempo", "minutes"})
@@ -23,11 +24,20 @@ OF_A_BLOCK: Final = ("weeks", "lighter weeks", "follows", "block")
 
 
 def without_lighter(file: str, text: str) -> str:
-    """The text of a plan in which no week is lighter."""
+    """The text of a plan in which no week is lighter.
+
+    A plan of one week keeps what is less in every so many weeks.
+    """
     edits = Edits(text)
-    for key, value in _top(file, text):
-        if fold(key.text) == "lighter weeks":
-            edits.drop(key, value)
+    top = {fold(key.text): (key, value) for key, value in _top(file, text)}
+    key, value = top.get("lighter weeks", (None, None))
+    pairs = value.pairs if isinstance(value, Pairs) and "weeks" not in top else ()
+    named = [pair for pair in pairs if speaks_of_weeks(pair[0].text)]
+    if key is not None and value is not None and len(named) == len(pairs):
+        edits.drop(key, value)
+    else:
+        for pair in named:
+            edits.drop(*pair)
     return edits.text()
 
 
@@ -100,9 +110,7 @@ class _Walk:
 
     def _entry(self, entry: Node) -> None:
         start = _starts(entry)
-        if start is None:
-            self.node(entry)
-        elif self._gone & set(_named(entry)):
+        if start is not None and self._gone & set(_named(entry)):
             self._edits.drop(start, entry)
         else:
             self._pairs(entry)

@@ -3,9 +3,8 @@
 from collections.abc import Collection, Iterator
 from typing import Final, NamedTuple
 
-from setwright.library.names import fold
 from setwright.model.plan import DAYS, Session, Week, day_named
-from setwright.model.reader.keys import fold as key_of
+from setwright.model.reader.keys import fold
 from setwright.places import Place
 from setwright.reading.nodes import Listing, Node, Pairs, Scalar
 from setwright.reading.tree import read_tree
@@ -42,7 +41,7 @@ def taken_up(file: str, text: str, week: Week, missed: Collection[Session]) -> T
     edits = Edits(text)
     for session, slot in moves:
         for key, value in slots[session.place].items():
-            edits.put(value, slots[slot.place][key].text)
+            edits.take(value, slots[slot.place][key])
     days = {session.day: slot.day for session, slot in moves}
     for value in (like for entry in entries.values() if (like := _typed(entry).get("like"))):
         edits.put(value, days.get(day_named(value.text)) or value.text)
@@ -64,12 +63,12 @@ def _slot(entry: Pairs) -> dict[str, Scalar]:
 
 
 def _typed(entry: Pairs) -> dict[str, Scalar]:
-    return {key_of(key.text): value for key, value in entry.pairs if isinstance(value, Scalar)}
+    return {fold(key.text): value for key, value in entry.pairs if isinstance(value, Scalar)}
 
 
 def _entries(root: Node | None) -> Iterator[tuple[Place, Pairs]]:
     """The sessions of a plan by their places."""
     for key, value in root.pairs if isinstance(root, Pairs) else ():
-        for entry in value.nodes if key_of(key.text) == "sessions" and isinstance(value, Listing) else ():
+        for entry in value.nodes if fold(key.text) == "sessions" and isinstance(value, Listing) else ():
             if isinstance(entry, Pairs) and entry.pairs:
                 yield entry.pairs[0][0].place, entry

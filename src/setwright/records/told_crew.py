@@ -6,6 +6,7 @@ Nothing private stands in it: no limit, no reason, no remark, no body mass, no e
 from collections.abc import Iterable, Iterator
 from typing import Final
 
+from setwright.library.table import Library
 from setwright.model.dates import session_date
 from setwright.model.plan import Session
 from setwright.model.room import kilograms
@@ -16,6 +17,7 @@ from setwright.records.form import training
 from setwright.records.review import LookBack, Review
 from setwright.records.told_shapes import Section, came, comes_next, day, loads_of, record_of
 
+SOMETHING: Final = "another movement"
 ASK: Final = "Nothing about a single person stands here: ask the coach."
 
 
@@ -41,12 +43,12 @@ def own_sections(found: LookBack, review: Review) -> tuple[Section, ...]:
     for at in days:
         of_day = [(fit, line) for fit, line in one.lines if id(fit) == at]
         fit = of_day[0][0]
-        done = [told for _, line in of_day if (told := _own(line))]
+        done = [told for _, line in of_day if (told := _own(line, review.plan.table))]
         lines += [f"{day(fit.session, fit.record.date)}: {'; '.join(done) or 'nothing is written down'}."]
     open_ = [line.name for _, line in one.lines if line.planned and not line.is_done]
     moved = [
         told
-        for trend in loads_of(found, one.name)
+        for trend in loads_of(found, review, one.name)
         for told in _moved(trend.movement, trend.unit, [point.kg for point in trend.points])
     ]
     return (
@@ -92,17 +94,18 @@ def _base(line: Line) -> str:
     return line.planned.base.name
 
 
-def _own(line: Line) -> str:
-    """What was done of a line, without effort, reason or remark; empty where nothing was."""
-    if not line.is_done:
+def _own(line: Line, table: Library) -> str:
+    """What was done of a line, without effort, reason or remark; empty where nothing was.
+
+    A movement that neither plan nor library knows is free text, so it is not named.
+    """
+    done = line.done.done if line.done else None
+    if line.done is None or done is None or not line.is_done:
         return ""
-    assert line.done is not None
-    assert line.done.done is not None
-    done = line.done.done
-    bare = done.model_copy(
-        update={"sets": tuple(one.model_copy(update={"effort": None}) for one in done.sets)}
-    )
-    return f"{line.name} {'as planned' if done.kind == 'done' else typed_done(bare)}"
+    sets = tuple(one.model_copy(update={"effort": None}) for one in done.sets)
+    known = (line.planned and not line.done.instead_of) or table.find(line.name).key
+    what = "as planned" if done.kind == "done" else typed_done(done.model_copy(update={"sets": sets}))
+    return f"{line.name if known else SOMETHING} {what}"
 
 
 def _moved(movement: str, unit: str, loads: list[float]) -> Iterator[str]:

@@ -39,10 +39,14 @@ def came(one: Reviewed) -> str:
     return f"{one.came} of {one.planned_sessions} session{'' if one.planned_sessions == 1 else 's'}"
 
 
-def loads_of(found: LookBack, name: str) -> tuple[Trend, ...]:
-    """How an athlete's loads went, where a movement is on record more than once."""
-    every = dict(found.loads).get(name, ())
-    return tuple(one for one in every if len(one.points) > 1)
+def loads_of(found: LookBack, review: Review, name: str) -> tuple[Trend, ...]:
+    """How an athlete's loads went up to the end of a week, where a movement is on record more than once."""
+    last = max((fit.record.date for fit in review.done.records if fit.record.date), default=None)
+    so_far = (
+        trend._replace(points=tuple(point for point in trend.points if last and point.on <= last))
+        for trend in dict(found.loads).get(name, ())
+    )
+    return tuple(trend for trend in so_far if len(trend.points) > 1)
 
 
 def comes_next(review: Review) -> tuple[str, ...]:

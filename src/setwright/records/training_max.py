@@ -9,7 +9,7 @@ from setwright.library.percents import maxes_of
 from setwright.library.table import Library
 from setwright.loads.bodyweight import by_bodyweight
 from setwright.loads.maxes import MaxFound, max_of
-from setwright.model.people import Athlete
+from setwright.model.people import Athlete, Max
 from setwright.model.plan import Week
 from setwright.model.room import kilograms
 from setwright.places import Place
@@ -17,7 +17,9 @@ from setwright.reading.words import number
 from setwright.records.changes import Change
 from setwright.records.next_load import ABOVE_MAX
 
-_TYPED: Final = re.compile(r"training max\s+\d+(?:[.,]\d+)?\s*(?:%|kg|lb)", re.IGNORECASE)
+_TYPED: Final = re.compile(
+    r"(?:training\s+max|\btm)\s+(?:of\s+)?\d+(?:[.,]\d+)?\s*(?:%|kg|lb)", re.IGNORECASE
+)
 _COPY: Final = re.compile(r"-\d+$")
 
 
@@ -60,6 +62,22 @@ def new_maxes(changes: tuple[Change, ...], week: Week, table: Library) -> Iterat
                 if short
                 else _stepped(step, athlete, week, table)
             )
+
+
+def stepped_before(trained: Week, comes: Week) -> Iterator[NewMax]:
+    """The training maxes that the squad of the week that was trained has otherwise than that of the next."""
+    typed = {(who, best.key): said for who, best, said in _written(trained)}
+    for who, best, said in _written(comes):
+        before = typed.get((who, best.key), said)
+        if before != said:
+            yield NewMax(who, best.movement, f"{before} as in the week before", best.place, before)
+
+
+def _written(week: Week) -> Iterator[tuple[str, Max, str]]:
+    for athlete in week.squad.athletes if week.squad else ():
+        for best in athlete.maxes:
+            if match := _TYPED.search(best.text):
+                yield athlete.name, best, match[0]
 
 
 def _stepped(change: Change, athlete: Athlete | None, week: Week, table: Library) -> NewMax:

@@ -18,7 +18,7 @@ MOST_LIFTS: Final = 6
 """Loads shown week by week; more are counted (choice)."""
 GAP: Final = 2
 """Blanks between two columns."""
-_KINDS: Final = {"mass": "", "percent": ", of the max", "bodyweight": ", on the body"}
+_KINDS: Final = {"mass": "", "percent": ", of the {max}", "bodyweight": ", on the body"}
 
 Rows = Mapping[str, tuple[str, ...]]
 
@@ -33,7 +33,9 @@ def across_the_weeks(checked: Checked) -> Iterator[str]:
     sets = {row.name: tuple(map(narrow, row.sets)) for row in sets_by_week(trained)}
     yield from table("hard sets, helpers half", sets, numbers)
     lifts = lifts_by_week(trained)
-    yield from table("heaviest load written", dict(map(_loads, lifts[:MOST_LIFTS])), numbers)
+    best = trained[0].week.max_kind.removeprefix("tested ")
+    written = dict(_loads(lift, best) for lift in lifts[:MOST_LIFTS])
+    yield from table("heaviest load written", written, numbers)
     more = len(lifts) - MOST_LIFTS
     sentences = [
         *([f"{more} more lifts have a load."] if more > 0 else ()),
@@ -87,6 +89,7 @@ def narrow(sets: Sets) -> str:
     return str(sets).replace(" to ", "-").replace(" or more", "+") if sets.high else "-"
 
 
-def _loads(lift: LiftByWeek) -> tuple[str, tuple[str, ...]]:
-    name = short_name(str(lift.movement["name"])) + _KINDS[lift.kind]
+def _loads(lift: LiftByWeek, best: str) -> tuple[str, tuple[str, ...]]:
+    """A row; ``best``: the max that its percents are of."""
+    name = short_name(str(lift.movement["name"])) + _KINDS[lift.kind].format(max=best)
     return name, tuple(planned_text(planned) if planned else "-" for planned in lift.planned)

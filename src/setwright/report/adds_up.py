@@ -4,10 +4,11 @@ from collections.abc import Iterator, Sequence
 from typing import Final
 
 from setwright.checked import Checked, CheckedWeek
-from setwright.coverage import Sets
+from setwright.coverage import Coverage, Sets
 from setwright.findings import Finding
 from setwright.library.table import MODEL_NOTE
 from setwright.model.plan import Week
+from setwright.reading.words import listed
 from setwright.report.stages import left_out
 from setwright.report.working import work_in
 from setwright.report.wrapping import WIDTH, wrapped
@@ -91,12 +92,20 @@ def sums(one: CheckedWeek) -> Iterator[str]:
         facts.append(f"{coverage.unscored} move{'' if coverage.unscored == 1 else 's'} counted, not scored")
     if coverage.effort_not_stated != Sets():
         facts.append(f"{coverage.effort_not_stated} hard sets without a written effort")
+    if lines := _for_some(coverage):
+        facts.append(f"{lines} for some athletes only, counted as if for all")
     yield wrapped(f"Also: {'; '.join(facts)}.")
     muscles = ", ".join(f"{group} {sets}" for group, sets in coverage.muscles.items())
     if muscles:
         yield wrapped(f"Sets a muscle, helpers half (pelland2024, abstract): {muscles}.")
     if one.matrix and (worked := work_in(coverage)):
         yield wrapped(worked)
+
+
+def _for_some(coverage: Coverage) -> str:
+    """The lines that name for whom they are, in words."""
+    some = {str(work.line) for work in coverage.works if work.item.for_ or (work.group and work.group.for_)}
+    return f"line{'' if len(some) == 1 else 's'} {listed(sorted(some, key=int))}" if some else ""
 
 
 def note(weeks: Sequence[CheckedWeek]) -> Iterator[str]:

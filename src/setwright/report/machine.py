@@ -98,7 +98,7 @@ def _plan(checked: Checked) -> dict[str, Any]:
         "file": checked.file,
         "complete": checked.complete,
         "aim": _aim(only.aim) if only else None,
-        "coverage": _coverage(only.coverage) if only else None,
+        "coverage": coverage_json(only.coverage) if only else None,
         "allowed": [_allowed(one) for one in checked.allowed],
     } | ({"weeks": [_week(one) for one in checked.weeks]} if several else {})
 
@@ -114,7 +114,7 @@ def _week(one: CheckedWeek) -> dict[str, Any]:
         "week": one.week.number,
         "lighter": how.text if how else None,
         "aim": _aim(one.aim),
-        "coverage": _coverage(one.coverage),
+        "coverage": coverage_json(one.coverage),
     }
 
 
@@ -122,7 +122,8 @@ def _aim(aim: AimInForce) -> dict[str, Any]:
     return {"row": aim.row, "came_from": aim.came_from, "held_back": aim.held_back}
 
 
-def _coverage(coverage: Coverage) -> dict[str, Any]:
+def coverage_json(coverage: Coverage) -> dict[str, Any]:
+    """What a week adds up to, as JSON."""
     return {
         "note": MODEL_NOTE,
         "chest_sets": _sets(coverage.chest),

@@ -129,7 +129,7 @@ def _decided(work: SetWork, group: SetGroup) -> str:
             return _CLOCK
         case "percent" if work.load is not None:
             most, exact = most_reps(percent_of_max(work.load, _RULE))
-            many = f"about {most:.0f}" if exact else f"{most:.0f} or more"
+            many = f"about {round(most, 1):g}" if exact else f"{most:.0f} or more"
             return f"{words.number(work.load.low or 0)} % allows {many} repetitions by the handbook table"
         case _:
             rising = work.load is not None and work.load.rising

@@ -53,6 +53,9 @@ def review_text(found: Review) -> str:
     blocks = [wrapped(head)]
     if gone := ", ".join(found.done.missed):
         blocks[0] += f"\n{wrapped(f'No record is kept of {gone}.')}"
+    noted = [(fit.session.title, fit.record.note) for fit in found.done.records if fit.record.note]
+    if noted:
+        blocks.append("\n".join(wrapped(f"note on {title}: {note}", rest="  ") for title, note in noted))
     blocks += ["\n".join(_athlete(one, found)) for one in found.athletes]
     return "\n\n".join(blocks) + "\n"
 

@@ -38,7 +38,7 @@ def find(case: Case) -> Iterator[Fault]:
     for press in case.presses():
         lines.setdefault(press.movement["line"], []).append(press)
     for presses in lines.values():
-        if any(case.finished(press) for press in presses):
+        if any(map(case.finished, {press.movement["key"]: press for press in presses}.values())):
             continue
         press = presses[0]
         session = case.coverage.sessions[press.day]

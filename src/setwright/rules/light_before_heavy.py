@@ -24,13 +24,14 @@ GOOD = BAD.replace(CROSSOVER, "").replace("      - bench pull", f"{CROSSOVER}   
 def find(case: Case) -> Iterator[Fault]:
     """One fault a session and line: its first heavy press, with every lighter fly that comes before it."""
     for session in case.coverage.sessions:
-        lines: set[str] = set()
+        first: dict[str, Work] = {}
         for press in case.presses(session.works):
+            first.setdefault(press.movement["line"], press)
+        for press in first.values():
             before = session.works[: session.works.index(press)]
             light = tuple(work for work in before if _lighter_on_its_line(case, work, press))
-            if light and press.movement["line"] not in lines:
+            if light:
                 yield _fault(press, light)
-            lines.add(press.movement["line"])
 
 
 def _lighter_on_its_line(case: Case, work: Work, press: Work) -> bool:

@@ -14,8 +14,9 @@ from setwright.loads.put import mass_words
 from setwright.loads.typed import exact, loads_asked
 from setwright.model.people import Limit
 from setwright.model.plan import Week
-from setwright.model.room import kilograms
+from setwright.model.room import Gym, exactly, kilograms
 from setwright.reading.dose import Load
+from setwright.reading.measures import Unit
 from setwright.rules.limits import Answer, Held
 
 WORST: Final[tuple[Answer, ...]] = ("broken", "at the limit", "not known", "inside")
@@ -77,15 +78,30 @@ def _held(load: Load, most: Ceiling, line: Line, week: Week, table: Library) -> 
     asked = load_asked_for(load, line.item, line.athletes[0], week, table)
     if not isinstance(asked, Kilograms):
         return Held("not known", asked=asked.why)
-    heaviest = max(exact(asked.kg.high), _put_on(load, line, week, table))
+    written = max(exact(asked.kg.high), _put_on(load, line, week, table))
+    heaviest, where = _at_the_hand(written, asked.unit, line.movement, week.gym)
     if heaviest > most.kg:
-        return Held("broken", asked=mass_words(heaviest, asked.unit))
+        return Held("broken", asked=mass_words(heaviest, asked.unit) + where)
     if asked.way == "added to the body":
         return _with_the_body(asked, most, line.movement)
     both = asked.way == "in each hand" or line.movement["load_write"] == "setting of each stack"
     if both and not most.one_side and BOTH * heaviest > most.kg:
-        return Held("at the limit", asked=f"2 x {mass_words(heaviest, asked.unit)}")
+        return Held("at the limit", asked=f"2 x {mass_words(heaviest, asked.unit)}{where}")
     return Held("inside")
+
+
+def _at_the_hand(written: Fraction, unit: Unit, movement: Movement, gym: Gym | None) -> tuple[Fraction, str]:
+    """What a load pulls at the hand, and in words where it was compared, when it is told at a cable's pin.
+
+    Of several cables the one that pulls hardest counts. Where a pulley is not written, the pin is compared.
+    """
+    if "cable" not in movement["implement"]:
+        return written, ""
+    ratios = [cable.pulley for cable in gym.cables] if gym else []
+    if None in ratios or not ratios:
+        return written, " at the pin; the gym file does not say the pulley"
+    ratio = exactly(min(ratio for ratio in ratios if ratio is not None))
+    return written / ratio, "" if ratio == 1 else f" at the handle, pin {mass_words(written, unit)}"
 
 
 def _put_on(load: Load, line: Line, week: Week, table: Library) -> Fraction:

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from setwright.coverage import Work
 from setwright.rules.cures import finishing, straight_after
-from setwright.rules.rule import CHOICE, NO_STUDY, Case, Fault, Option, Rule, past, seen
+from setwright.rules.rule import CHOICE, NO_STUDY, Case, Fault, Option, Rule, counted, past, seen
 
 BAD = """\
 plan: Thursday presses only
@@ -51,7 +51,7 @@ def find(case: Case) -> Iterator[Fault]:
             why="in every press of the day the hands stop short of the midline, so the fibres are never "
             "loaded where they are shortest",
             cure=cure,
-            seen=seen(presses, lambda work: f"{work.name}, {work.hard} hard sets, {past(work)}"),
+            seen=seen(presses, lambda work: f"{counted(work)}, {past(work)}"),
             parts=frozenset(press.serves),
             day=day,
         )
@@ -59,7 +59,8 @@ def find(case: Case) -> Iterator[Fault]:
 
 def _press(case: Case, presses: tuple[Work, ...]) -> Work:
     """The press to follow: a heavy one that nothing in the week finishes yet, else the first heavy one."""
-    return min(case.presses(presses) or presses, key=case.finished)
+    heavy = case.presses(presses) or presses
+    return next((press for press in heavy if not case.finished(press)), heavy[0])
 
 
 RULE = Rule(

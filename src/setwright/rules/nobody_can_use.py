@@ -9,7 +9,7 @@ from setwright.findings import Seen
 from setwright.model.room import Gym
 from setwright.rules.cures import at_hand_like
 from setwright.rules.rule import CHOICE, Case, Cure, Fault, Option, Rule
-from setwright.rules.stations import missing
+from setwright.rules.stations import lines_to_add, missing
 
 ID: Final = "nobody-can-use"
 WHY: Final = "what the gym file does not name is not there"
@@ -68,7 +68,7 @@ def _alone(case: Case, gym: Gym, works: Sequence[Work]) -> Fault:
         where=first.session.title,
         message=f"{first.name} needs {' and '.join(lacks)}, and the gym file lists none",
         why=WHY,
-        cure=Cure(f"{write}add `{lacks[0]}: 1` under `stations:` in the gym file"),
+        cure=Cure(f"{write}add {lines_to_add(lacks)} in the gym file"),
         seen=tuple(Seen(f"{work.session.title}, {work.name}", work.line) for work in works),
         day=first.day,
     )

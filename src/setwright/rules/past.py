@@ -4,7 +4,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from typing import Final, NamedTuple
 
 from setwright.coverage import Coverage, Sets, Work, total
-from setwright.coverage.muscles import GROUPS, shares
+from setwright.coverage.muscles import GROUPS, shares, shares_by_movement
 from setwright.library.table import Library
 from setwright.model.plan import Item
 from setwright.model.weekly import DoneBefore
@@ -50,7 +50,7 @@ def pasts(weeks: Sequence[Coverage], before: tuple[str, Coverage] | None, table:
     for week, is_lighter, next_is in zip(weeks, lighter, (*lighter[1:], False), strict=False):
         row = 0 if is_lighter else row + 1
         yield Past(None if is_lighter else sets, called, row, next_is)
-        if not is_lighter:
+        if not is_lighter and week is not weeks[-1]:
             called, sets = f"in week {week.week.number}", by_muscle(week)
 
 
@@ -58,8 +58,9 @@ def by_muscle(week: Coverage) -> MuscleSets:
     """Sets of every muscle group in a week, none too."""
     hard = {group: week.muscles.get(group, Sets()) for group in GROUPS}
     every = dict.fromkeys(GROUPS, Sets())
+    given = shares_by_movement(week.works)
     for work in week.works:
-        for group, share in shares(work).items():
+        for group, share in given[work.movement["key"]].items():
             every[group] += work.sets.times(share)
     return MuscleSets(hard, every)
 

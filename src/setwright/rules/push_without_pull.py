@@ -8,7 +8,7 @@ from setwright.coverage.shapes import FROM_OVERHEAD, PULLS, PUSHES
 from setwright.findings import Level
 from setwright.rules.cures import added, pull, pull_from_overhead
 from setwright.rules.ranges import pull_to_push
-from setwright.rules.rule import CHOICE, Case, Fault, Option, Rule, seen
+from setwright.rules.rule import CHOICE, Case, Fault, Option, Rule, counted, seen
 
 BAD = """\
 plan: Pushes only
@@ -76,7 +76,7 @@ def _sets(work: Work) -> Sets:
 
 
 def _counted(work: Work) -> str:
-    return f"{work.name}, {_sets(work)} {'rounds' if on_the_clock(work.group) else 'hard sets'}"
+    return f"{work.name}, {work.sets} rounds" if on_the_clock(work.group) else counted(work)
 
 
 def _message(case: Case, push: Sets, pulls: Sets) -> str:

@@ -3,7 +3,7 @@
 from collections.abc import Callable, Iterator
 from typing import Final, Literal, NamedTuple
 
-from setwright.coverage import Coverage, Movement, Part, PartCover, SessionCover, Work
+from setwright.coverage import Coverage, Movement, Part, PartCover, SessionCover, Sets, Work
 from setwright.findings import Level, Seen
 from setwright.places import Place
 from setwright.rules.aims import AimInForce
@@ -15,6 +15,7 @@ LooksAt = Literal["item", "session", "week", "block"]
 ANATOMY: Final = "anatomy and common practice"
 NO_STUDY: Final = f"{ANATOMY}; no training study compares the two"
 CHOICE: Final = "choice, no source"
+ONE: Final = Sets(1, 1)
 
 
 class Option(NamedTuple):
@@ -154,7 +155,7 @@ def seen(works: tuple[Work, ...], say: Callable[[Work], str]) -> tuple[Seen, ...
 
 def counted(work: Work) -> str:
     """A work with its hard sets, for the list of what was counted."""
-    return f"{work.name}, {work.hard} hard sets"
+    return f"{work.name}, {work.hard} hard {'set' if work.hard == ONE else 'sets'}"
 
 
 def past(work: Work) -> str:

@@ -10,7 +10,9 @@ from setwright.model.theirs import Known
 from setwright.sheets import card_words, words
 from setwright.sheets.blocks import Writer, numbered
 from setwright.sheets.brief import brief
-from setwright.sheets.clock_plan import Slot, clock_plan
+from setwright.sheets.clock_plan import Slot, clock_plan, finish
+from setwright.sheets.floor_picture import UNDER, Chart, chart_of, floor_svg
+from setwright.sheets.floors import floor_of
 from setwright.sheets.home import at_home
 from setwright.sheets.phrases import say
 from setwright.sheets.sessions import room_title
@@ -27,6 +29,16 @@ CAPITAL_OF_TEXT: Final = 0.688
 CAPITAL_OF_FIGURES: Final = 0.729
 """The same for the figures: DejaVu Sans, 1493 of 2048 units."""
 
+PICTURE_MM: Final[Mapping[str, tuple[float, float, float]]] = {
+    "a4": (269.0, 148.0, 23.5),
+    "letter": (251.4, 150.0, 23.5),
+    "a3": (392.0, 225.0, 27.0),
+}
+"""Of the picture of the floor by paper: its width, the most height, and the usual height of a group's row.
+
+Choice: width between the margins; a page below the head; capitals of 12 mm and more in six rows.
+"""
+
 ALONE: Final = 22
 """Letters of a movement that stands alone in a block from which dispensable words go (choice: one line)."""
 
@@ -39,7 +51,10 @@ MOST_NAMED: Final = 3
 
 @dataclass(frozen=True, slots=True)
 class BoardRow:
-    """One block: when it begins, what it is, and who does what where not everybody does all of it."""
+    """One block: when it begins and what it is.
+
+    ``groups``: which are at it when, where they are not all together; who does what, where not all do it.
+    """
 
     time: str
     block: str
@@ -48,12 +63,13 @@ class BoardRow:
 
 @dataclass(frozen=True, slots=True)
 class Board:
-    """One session for the wall."""
+    """One session for the wall. ``floor``: its timetable, where groups are not all at one block."""
 
     title: str
     ends: str
     on_the_clock: bool
     rows: tuple[BoardRow, ...]
+    floor: Chart | None
     notes: tuple[tuple[str, str], ...]
     footer: str
 
@@ -62,6 +78,12 @@ def boards(week: Week, mark: str, table: Library) -> tuple[Board, ...]:
     """A board for each session in the gym; ``mark`` goes in the footer: version and print date."""
     writer = Writer(week, table)
     return tuple(_board(session, writer, mark) for session in week.sessions if not at_home(session))
+
+
+def picture(chart: Chart, paper: str) -> str:
+    """The floor for the foot of a board, as large as the paper takes."""
+    width, most, row = PICTURE_MM[paper]
+    return floor_svg(chart, width, min(row, most / (len(chart.groups) + UNDER)))
 
 
 def shared_groups(week: Week) -> tuple[str, ...]:
@@ -76,28 +98,43 @@ def shared_groups(week: Week) -> tuple[str, ...]:
 
 
 def _board(session: Session, writer: Writer, mark: str) -> Board:
-    slots = clock_plan(session)
+    floor = floor_of(session, writer.week, writer.library)
     interrupted = session.if_interrupted or writer.week.if_interrupted
     notes = [(say("session.interrupted"), words.sentence(interrupted))] if interrupted else []
+    if floor is None:
+        notes.append((say("board.groups"), _unknown(writer.week)))
+    slots, ends = clock_plan(session, floor), finish(session, floor)
+    in_turn = any(slot.turns for slot in slots)
     return Board(
         title=room_title(session, writer.week),
-        ends=card_words.ends(slots[-1].ends) if slots else "",
+        ends=card_words.ends(ends) if ends else "",
         on_the_clock=session.start is not None,
-        rows=tuple(_row(slot, writer) for slot in slots),
+        rows=tuple(_row(slot, writer, in_turn=in_turn) for slot in slots),
+        floor=chart_of(floor) if floor and in_turn else None,
         notes=(words.safety(), *notes),
         footer=words.footer(writer.week, mark, session.day),
     )
 
 
-def _row(slot: Slot, writer: Writer) -> BoardRow:
+def _unknown(week: Week) -> str:
+    """Why the board has no groups."""
+    return say("board.no_gym") if week.gym is None else say("board.nobody")
+
+
+def _row(slot: Slot, writer: Writer, *, in_turn: bool) -> BoardRow:
+    """A block; with its number and the groups' times where the groups are not all together."""
     if slot.entry is None or slot.number is None:
         return BoardRow(slot.begins, say("board.warm_up"), "")
+    number = f"{slot.number} " if in_turn else ""
     groups = shared_groups(writer.week)
     everyone = _everyone(slot.entry, groups)
     if everyone is None:
-        return BoardRow(slot.begins, say("board.own_sheet"), "")
+        return BoardRow(slot.begins, f"{number}{say('board.own_sheet')}", "")
+    turns = (words.unbroken(say("board.turn", begins=turn.begins, groups=turn.groups)) for turn in slot.turns)
     return BoardRow(
-        slot.begins, _block(everyone, writer), words.joined(_by_group(slot, everyone, groups, writer))
+        slot.begins,
+        f"{number}{_block(everyone, writer)}",
+        words.joined((*turns, *_by_group(slot, everyone, groups, writer))),
     )
 
 

@@ -17,6 +17,7 @@ from setwright.files import CannotRun, read_text
 from setwright.reading.frozen import Frozen
 from setwright.sheets import words
 from setwright.sheets.changes import KeptSheet, changes, kept
+from setwright.sheets.floors import once_a_print
 from setwright.sheets.kinds import KINDS, Kind
 from setwright.sheets.logo import letterhead
 from setwright.sheets.names import stem
@@ -64,6 +65,7 @@ class LastPrint(Frozen):
 
 
 @in_its_style
+@once_a_print
 def all_sheets(checked: Checked) -> Sheets:
     """What stands on the sheets of every kind; their mark is filled in when they are written."""
     made = {make: make(checked, words.MARK) for make in {form.pages for form in KINDS.values()}}

@@ -154,6 +154,7 @@ def _environment() -> Environment:
         "tones": TONES,
         "plain": card_words,
         "board": board,
+        "floor_picture": lambda chart, paper: _drawing(board.picture(chart, paper)),
         "say": say,
         "series": series,
         "swatch": lambda tone, width: _drawing(swatch_svg(tone, width)),

@@ -7,6 +7,8 @@ from itertools import groupby, pairwise
 from math import ceil
 from typing import Final
 
+from setwright.floor.places import places
+from setwright.floor.room import Floor, letter
 from setwright.library.table import Library
 from setwright.model.people import Athlete
 from setwright.model.plan import Group, Item, Session, Week
@@ -15,6 +17,7 @@ from setwright.places import Place
 from setwright.sheets import card_words, words
 from setwright.sheets.blocks import Writer, copy_for, line_words, numbered
 from setwright.sheets.clock_plan import Slot, clock_plan
+from setwright.sheets.floors import floor_of
 from setwright.sheets.headings import group_heading
 from setwright.sheets.home import at_home
 from setwright.sheets.people import first_names, who_trains
@@ -58,11 +61,15 @@ class RackCard:
 
 @dataclass(frozen=True, slots=True)
 class _Lift:
-    """What one person lifts in one line; ``name`` None for whoever writes theirs."""
+    """What one person lifts in one line; ``name`` None for whoever writes theirs.
+
+    ``athlete``: as the squad has the name.
+    """
 
     item: Item
     line: Line
     name: str | None
+    athlete: str | None
 
     @property
     def figure(self) -> float | None:
@@ -81,15 +88,20 @@ def rack_cards(week: Week, mark: str, table: Library) -> tuple[RackCard, ...]:
         card
         for session in week.sessions
         if not at_home(session)
-        for slot in clock_plan(session)
-        for card in _of_slot(session, slot, writer, mark)
+        for card in _of_session(session, writer, mark)
     )
 
 
-def _of_slot(session: Session, slot: Slot, writer: Writer, mark: str) -> Iterator[RackCard]:
-    lifts = sorted(_lifts(session, slot, writer), key=_where)
-    for _, same in groupby(lifts, key=_where):
-        yield from _cards(session, slot, tuple(same), writer, mark)
+def _of_session(session: Session, writer: Writer, mark: str) -> Iterator[RackCard]:
+    floor = floor_of(session, writer.week, writer.library)
+    for slot in sorted(clock_plan(session, floor), key=_in_the_plan):
+        lifts = sorted(_lifts(session, slot, writer), key=_where)
+        for _, same in groupby(lifts, key=_where):
+            yield from _cards(session, slot, tuple(same), floor, writer, mark)
+
+
+def _in_the_plan(slot: Slot) -> int:
+    return slot.number or 0
 
 
 def _where(lift: _Lift) -> tuple[Place, str]:
@@ -107,38 +119,60 @@ def _lifts(session: Session, slot: Slot, writer: Writer) -> Iterator[_Lift]:
         copy = copy_for(athlete, session, writer)
         for number, item in numbered(slot.entry, slot.number, copy.athlete):
             if item.key and writer.library.movement(item.key)["load_write"] == ON_A_BAR:
-                yield _Lift(item, line_words(item, number, copy, group), name)
+                line = line_words(item, number, copy, group)
+                yield _Lift(item, line, name, athlete.name if athlete else None)
 
 
 def _names(athletes: Sequence[Athlete | None]) -> tuple[str | None, ...]:
     return first_names([athlete.name for athlete in athletes if athlete]) or (None,)
 
 
-def _cards(
-    session: Session, slot: Slot, lifts: tuple[_Lift, ...], writer: Writer, mark: str
+def _cards(  # noqa: PLR0917 - what a card is made of
+    session: Session, slot: Slot, lifts: tuple[_Lift, ...], floor: Floor | None, writer: Writer, mark: str
 ) -> Iterator[RackCard]:
     week, gym = writer.week, writer.week.gym
     line = lifts[0].line
-    needs = writer.library.movement(lifts[0].item.key or "")["needs"]
-    racks = gym.racks if gym and any(need.startswith("rack") for need in needs) else None
     loads = [lift.figure for lift in lifts if lift.figure is not None]
     lightest_first = len(loads) == len(lifts) and len(set(loads)) > 1
     if lightest_first:
         lifts = tuple(sorted(lifts, key=lambda lift: lift.figure or 0.0))
-    shared = _shared(lifts, gym)
-    for place, people in enumerate(shared):
+    for share in _shares(slot, lifts, floor, gym):
         yield RackCard(
-            title=say("rack.title", number=place % racks + 1, lift=line.name) if racks else line.name,
+            title=say("rack.title", number=share.rack, lift=line.name) if share.rack else line.name,
             facts=(
                 session_day(week, session) or session_title(week, session),
-                words.joined((line.number, slot.times, _turn(place, len(shared), racks))),
+                words.joined((line.number, share.when)),
             ),
-            names=tuple(one.name for one in people),
-            rows=tuple(_rows(people, writer.unit)),
-            spots=_spots(people, gym),
+            names=tuple(one.name for one in share.people),
+            rows=tuple(_rows(share.people, writer.unit)),
+            spots=_spots(share.people, gym),
             notes=tuple(_notes(slot, lifts, writer, lightest_first=lightest_first)),
             footer=words.footer(week, mark, session.day),
         )
+
+
+@dataclass(frozen=True, slots=True)
+class _Share:
+    """The people of one card, when they are at the bar, and the number of their rack where it has one."""
+
+    people: tuple[_Lift, ...]
+    when: str
+    rack: int | None
+
+
+def _shares(slot: Slot, lifts: tuple[_Lift, ...], floor: Floor | None, gym: Gym | None) -> Iterator[_Share]:
+    """The groups of the floor, each at its time and rack; as many as share a bar where nobody is in one."""
+    if floor is None or lifts[0].athlete is None:
+        yield from (_Share(people, slot.times, None) for people in _shared(lifts, gym))
+        return
+    racks = places(floor, "rack")
+    for stay in floor.stays:
+        mine = tuple(lift for lift in lifts if lift.athlete in stay.everyone)
+        if stay.block.number == slot.number and mine:
+            group = letter(stay.group)
+            when = say("station.group", who=group, times=slot.times_of(group))
+            rack = racks.get((stay.group, stay.block.number))
+            yield from (_Share(people, when, rack) for people in _shared(mine, gym))
 
 
 def _shared(lifts: tuple[_Lift, ...], gym: Gym | None) -> list[tuple[_Lift, ...]]:
@@ -150,14 +184,6 @@ def _shared(lifts: tuple[_Lift, ...], gym: Gym | None) -> list[tuple[_Lift, ...]
     short, longer = divmod(len(lifts), cards)
     ends = [(short + 1) * n if n <= longer else short * n + longer for n in range(cards + 1)]
     return [lifts[begin:end] for begin, end in pairwise(ends)]
-
-
-def _turn(place: int, cards: int, racks: int | None) -> str | None:
-    """Whose turn it is, where more people than the racks hold do the lift."""
-    turns = ceil(cards / racks) if racks else 1
-    if racks is None or turns == 1:
-        return None
-    return say("rack.turn", number=place // racks + 1, turns=turns)
 
 
 def _rows(people: tuple[_Lift, ...], unit: str) -> Iterator[RackRow]:

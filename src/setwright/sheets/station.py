@@ -8,7 +8,9 @@ from setwright.model.plan import Group, Item, Session, Week
 from setwright.rules.means import Means, means
 from setwright.sheets import words
 from setwright.sheets.blocks import Copy, Writer, numbered
+from setwright.sheets.clock_plan import Slot, clock_plan
 from setwright.sheets.figures import is_drawn
+from setwright.sheets.floors import floor_of
 from setwright.sheets.headings import pace
 from setwright.sheets.home import at_home
 from setwright.sheets.movement_words import Entry, kit, watch
@@ -18,8 +20,9 @@ from setwright.sheets.sessions import room_title
 
 @dataclass(frozen=True, slots=True)
 class StationCard:
-    """One station. ``picture``: the movement's key where the model can draw it; ``lines``: word and text.
+    """One station. ``who``: which groups come when, empty where that is not known.
 
+    ``picture``: the movement's key where the model can draw it; ``lines``: word and text.
     ``stop``: when to stop at this station, said before the safety line.
     """
 
@@ -27,6 +30,7 @@ class StationCard:
     name: str
     timing: str
     where: str
+    who: str
     picture: str | None
     lines: tuple[tuple[str, str], ...]
     stop: str
@@ -48,6 +52,8 @@ def station_cards(week: Week, mark: str, table: Library) -> tuple[StationCard, .
 
 
 def _of_session(session: Session, writer: Writer, there: Means, mark: str) -> Iterator[StationCard]:
+    floor = floor_of(session, writer.week, writer.library)
+    slots = {slot.number: slot for slot in clock_plan(session, floor)} if floor else {}
     number = 0
     for place, entry in enumerate(session.work, start=1):
         if not isinstance(entry, Group) or entry.kind != "circuit":
@@ -62,10 +68,22 @@ def _of_session(session: Session, writer: Writer, there: Means, mark: str) -> It
                     (room_title(session, writer.week), say("station.on_the_sheet", label=label))
                 ),
                 picture=item.key if item.key and is_drawn(writer.library.movement(item.key)) else None,
+                who=_who(slots.get(place)),
                 lines=tuple(_lines(item, Copy(session, None, writer), there)),
                 stop=" ".join(_stops(item, entry)),
                 footer=words.footer(writer.week, mark, session.day),
             )
+
+
+def _who(slot: Slot | None) -> str:
+    """Who comes when, by the timetable of the floor; empty without one."""
+    if slot is None:
+        return ""
+    turns = (
+        say("station.group" if len(turn.groups) == 1 else "station.groups", who=turn.groups, times=turn.times)
+        for turn in slot.turns
+    )
+    return words.joined(map(words.unbroken, turns)) or say("station.everybody", times=slot.times)
 
 
 def _stops(*told: Item | Group) -> Iterator[str]:

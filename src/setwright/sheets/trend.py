@@ -81,8 +81,8 @@ def _chart(trend: Trend, top: float) -> Iterator[str]:
     yield text((0, top + LARGE), _cut(of), LARGE)
     scale = _scale(trend, top)
     yield line((LEFT - 3, top + FOOT), (RIGHT + 4, top + FOOT), AXIS)
-    for value in dict.fromkeys((min(_loads(trend)), max(_loads(trend)))):
-        _, y = scale.at(scale.first, value)
+    ends = [(value, scale.at(scale.first, value)[1]) for value in (max(_loads(trend)), min(_loads(trend)))]
+    for value, y in ends if ends[1][1] - ends[0][1] >= SMALL else ends[:1]:
         yield line((LEFT - 4.5, y), (LEFT - 3, y), AXIS)
         yield text((LEFT - 5.5, y + SMALL * 0.36), number(round(value, 1)), SMALL, text_anchor="end")
     places = [scale.at(point.on, _load(point.kg, trend)) for point in trend.points]

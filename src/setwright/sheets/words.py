@@ -73,6 +73,11 @@ def together(text: str) -> str:
     return _UNIT.sub("\u00a0", text).replace(" × ", "\u00a0×\u00a0")
 
 
+def unbroken(text: str) -> str:
+    """Text in which no line ends."""
+    return text.replace(" ", "\u00a0")
+
+
 def number(value: float) -> str:
     """A number without needless decimals: 60, 62.5."""
     return decimals(f"{round(value, 2):g}")

@@ -17,6 +17,8 @@ THEIRS: Final = frozenset(
      "not for", "instead", "private note", "signed off"}
 )  # fmt: skip
 """Keys that say who or when, or that are nobody else's business."""
+PRIVATE: Final = frozenset({"private note"})
+"""What stays behind of the files that go along."""
 BESIDE: Final = ("gym", "movements")
 """Keys whose file goes along."""
 
@@ -41,11 +43,11 @@ class Gone(NamedTuple):
 
 
 class Again(NamedTuple):
-    """The new plan, what it leaves out, and the files beside the old one that go along."""
+    """The new plan or a file that goes along, what it leaves out, and the files beside it that it names."""
 
     text: str
     gone: tuple[Gone, ...]
-    beside: tuple[str, ...]
+    beside: tuple[str, ...] = ()
 
 
 def used_again(file: str, text: str, old: Squad | None) -> Again:
@@ -64,22 +66,42 @@ def used_again(file: str, text: str, old: Squad | None) -> Again:
     plan = next((key for key, _ in root.pairs if fold(key.text) == "plan"), root.pairs[0][0])
     rows[plan.place.line - 1] += f"\nsquad: {SQUAD}"
     beside = (node.text for key, node in root.pairs if fold(key.text) in BESIDE and isinstance(node, Scalar))
-    kept = "\n".join(row for row, was in zip(rows, typed, strict=True) if row or not was)
-    return Again(f"{kept}\n", tuple(sorted(set(gone))), tuple(beside))
+    return Again(_kept(rows, typed), tuple(sorted(set(gone))), tuple(beside))
 
 
-def _theirs(node: Node, *, first: bool = False) -> Iterator[tuple[Scalar, Node, bool]]:
+def goes_along(file: str, text: str, old: Squad | None) -> Again:
+    """A gym or a file of movements for another squad: without private notes and remarks that name somebody.
+
+    Raises: CannotRun as above.
+    """
+    root = read_tree(file, text).root
+    typed = text.removeprefix("\ufeff").splitlines()
+    rows: list[str] = list(typed)
+    private = _theirs(root, PRIVATE) if root else ()
+    gone = [_take_out(file, rows, key, node, first=first) for key, node, first in private]
+    gone += _without_names(file, rows, old)
+    return Again(_kept(rows, typed), tuple(sorted(set(gone))))
+
+
+def _kept(rows: list[str], typed: list[str]) -> str:
+    """The rows that are left, without those that were emptied."""
+    return "\n".join(row for row, was in zip(rows, typed, strict=True) if row or not was) + "\n"
+
+
+def _theirs(
+    node: Node, keys: frozenset[str] = THEIRS, *, first: bool = False
+) -> Iterator[tuple[Scalar, Node, bool]]:
     """Keys that stay behind, with their values, and whether they stand behind the hyphen of a list."""
     if isinstance(node, Listing):
         for entry in node.nodes:
-            yield from _theirs(entry, first=True)
+            yield from _theirs(entry, keys, first=True)
     elif isinstance(node, Pairs):
         for at, (key, value) in enumerate(node.pairs):
             name = fold(key.text)
-            if name in THEIRS or (name == "load" and is_by_name(value)):
+            if name in keys or (keys is THEIRS and name == "load" and is_by_name(value)):
                 yield key, value, first and at == 0
             else:
-                yield from _theirs(value)
+                yield from _theirs(value, keys)
 
 
 def _take_out(file: str, rows: list[str], key: Scalar, node: Node, *, first: bool) -> Gone:

@@ -1,5 +1,6 @@
 """The files of a new folder: an example of a week, of a squad and of a gym, each key explained."""
 
+import os
 from importlib.resources import files
 from pathlib import Path
 from typing import Final
@@ -27,4 +28,4 @@ def _text(name: str) -> str:
 
 def taken(folder: Path, names: dict[str, str]) -> list[str]:
     """The files that are there already, which nothing is written over."""
-    return sorted(name for name in names if (folder / name).exists())
+    return sorted(name for name in names if os.path.lexists(folder / name))

@@ -29,7 +29,7 @@ from setwright.reading.keys import read_effort, read_load, read_rest, read_sides
 from setwright.reading.merging import dose_with, says, uneven
 from setwright.reading.nearest import nearest
 from setwright.reading.nodes import Listing, Node, Pairs, Scalar
-from setwright.reading.tied import tied
+from setwright.reading.tied import every_minute, tied
 from setwright.reading.week_rules import WEEKS_MIXED
 from setwright.reading.weeks import speaks_of_weeks
 
@@ -57,7 +57,7 @@ KEYS: Final[Table] = {
     "private note": Key("private_note", fields.text),
 }
 
-_NAME_AND_DOSE = re.compile(r"(?P<name>[^\d]*?[^\W\d][^\d]*?)[\s,:]+(?P<dose>\d.*)$")
+_NAME_AND_DOSE = re.compile(r"(?P<name>[^\d]*?[^\W\d][^\d]*?)(?:\s+[-–—])?[\s,:]+(?P<dose>\d.*)$")
 
 
 class _How(NamedTuple):
@@ -133,6 +133,9 @@ def _spelled_out(node: Pairs, house: House) -> Item | None:
 
 def _named(name: Scalar, value: Node, below: tuple[tuple[Scalar, Node], ...], house: House) -> Item | None:
     """``- dip: 3 x 8`` with keys in line with the name; the dose may also be keys further in."""
+    if isinstance(value, Scalar) and (knot := every_minute(name.text, value.text, name.place)):
+        house.found.add(knot)
+        return None
     pairs: tuple[tuple[Scalar, Node], ...] = ((Scalar("do", name.place), value),)
     if isinstance(value, Pairs) and not by_week.by_week(value):
         pairs = value.pairs

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Iterator, Mapping
 from functools import partial
-from typing import Any, NamedTuple
+from typing import Any, Final, NamedTuple
 
 from setwright.findings import Finding, Level
 from setwright.model.lighter import lighter as lightened
@@ -23,11 +23,15 @@ from setwright.model.reader.top import ELSEWHERE, KEYS, SESSION_FIELDS, SINGLE
 from setwright.model.reader.turns import Turns, check_turns, dealt, read_turns
 from setwright.places import Place, Source
 from setwright.reading import key_rules as rules
+from setwright.reading.file_rules import TOO_BIG
 from setwright.reading.gathering import Gathering
 from setwright.reading.habits import Habits
-from setwright.reading.nodes import Pairs, Scalar
+from setwright.reading.nodes import Pairs, Scalar, values_in
 
 Sessions = Callable[[House], tuple[Session, ...]]
+
+MOST_OVER_WEEKS: Final = 100_000
+"""Most values of a plan, counted once a week (choice: 52 weeks of 600 lines each)."""
 
 
 class BlockRead(NamedTuple):
@@ -105,6 +109,8 @@ def _weeks(root: Pairs, files: Files) -> tuple[Week, ...]:
             rules.NAME_MISSING, top.place, "the plan has no name", "write `plan:` and its name at the top"
         )
     weeks = values.pop("weeks", None) or 1
+    if _is_too_long(root, weeks, read, found):
+        return ()
     values["own_movements"], values["unread_movements"] = read_own(values.pop("own_movements", None), files)
     values["squad"] = read_squad(values.pop("squad", None), files, values.get("unit"))
     values["gym"] = read_gym(values.pop("gym", None), files, values.get("unit"))
@@ -121,6 +127,19 @@ def _weeks(root: Pairs, files: Files) -> tuple[Week, ...]:
         every = tuple(session for week in read_weeks for session in week.sessions)
         check_stages(every, always.stages, found)
     return read_weeks
+
+
+def _is_too_long(root: Pairs, weeks: int, read: Keys, found: Gathering) -> bool:
+    """Whether reading the plan once a week would take minutes; that is said."""
+    if weeks == 1 or weeks * values_in(root) <= MOST_OVER_WEEKS:
+        return False
+    found.say(
+        TOO_BIG,
+        read.keys["weeks"].place,
+        f"{weeks} weeks of a plan this long are more than {MOST_OVER_WEEKS:,} values, which no plan has",
+        "write a plan of its own for some of the weeks",
+    )
+    return True
 
 
 def _each_week(

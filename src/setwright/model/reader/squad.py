@@ -1,5 +1,6 @@
 """The squad, from a file beside the plan or from keys underneath."""
 
+from collections.abc import Sequence
 from typing import Any, Final, get_args
 
 from setwright.model.people import Athlete, Limit, LimitAngle, Squad
@@ -179,8 +180,20 @@ def read_squad(node: Node | None, files: Files, unit: Unit | None = None) -> Squ
         listed = read.values.pop("athletes", None)
         athletes = () if listed is None else _athletes(listed, files.found, read.values.get("unit") or unit)
         squad = Squad(athletes=athletes, **read.values)
+        _check_names(athletes, files.found)
         _check_groups(squad, read.nodes.get("groups"), files.found)
     return squad
+
+
+def _check_names(athletes: Sequence[Athlete], found: Gathering) -> None:
+    """Names that an athlete above has already."""
+    first: dict[str, Athlete] = {}
+    for athlete in athletes:
+        other = first.setdefault(athlete.name.casefold(), athlete)
+        if other is not athlete:
+            message = f"{athlete.name} is the name of an athlete in line {other.place.line} too"
+            change = f"write more of the name, for example `name: {athlete.name} B`, here and where it stands"
+            found.say(rules.NAME_TWICE, athlete.place, message, change)
 
 
 def _check_groups(squad: Squad, node: Node | None, found: Gathering) -> None:
