@@ -20,8 +20,8 @@ PICTURES_MM: Final = 43.0
 """Heights of what always looks alike, measured on printed pages; a picture's with its caption."""
 ACROSS: Final = 115
 HALF_ACROSS: Final = 56
-IN_A_DAY: Final = 32
-"""Letters in a line of the page, of half of it, and of a day with its dose (measured, with some to spare)."""
+IN_A_DAY: Final = (37, 32)
+"""Letters in a line of the page, of half of it, and of one of two or of three days (measured)."""
 MOST_CHANGES: Final = 12
 """Changes that are told; more are counted (choice: a quarter of the page)."""
 FEWEST_CHANGES: Final = 4
@@ -52,18 +52,19 @@ def first_of(changes: tuple[str, ...], most: int) -> tuple[str, ...]:
 
 def _always(sheet: WeekSheet) -> float:
     """What stands on the overview whatever has changed, mm."""
-    days = sum(max(map(_day, row), default=0.0) for row in sheet.days)
+    days = sum(max((_day(day, sheet.columns) for day in row), default=0.0) for row in sheet.days)
     texts = [f"{one.title} {one.text}" for one in sheet.remarks] + ([sheet.note] if sheet.note else [])
     remarks = sum(1 + LINE_MM * ceil(len(text) / ACROSS) for text in texts)
     return TITLE_MM + days + HEADING_MM + MATRIX_MM + HEADING_MM + remarks
 
 
-def _day(day: DayColumn) -> float:
-    return DAY_HEAD_MM + LINE_MM * sum(map(_lines, day.entries))
+def _day(day: DayColumn, columns: int) -> float:
+    letters = IN_A_DAY[columns > len(IN_A_DAY)]
+    return DAY_HEAD_MM + LINE_MM * sum(_lines(entry, letters) for entry in day.entries)
 
 
-def _lines(entry: Entry) -> int:
-    return 1 if len(entry.name) + len(entry.dose) <= IN_A_DAY else 2
+def _lines(entry: Entry, letters: int) -> int:
+    return 1 if len(entry.name) + len(entry.dose) <= letters else 2
 
 
 def _list(changes: tuple[str, ...]) -> float:
