@@ -52,6 +52,7 @@ def product(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
     """One product in a folder of its own."""
     path = tmp_path / "made.json"
     monkeypatch.setattr(catalogue, "products", lambda: iter([(path, "made\n")]))
+    monkeypatch.setattr(catalogue, "GENERATED", (tmp_path,))
     return path
 
 
@@ -65,6 +66,16 @@ def test_check_says_what_is_stale_and_write_mends_it(
     assert str(product) in capsys.readouterr().out
     assert catalogue.main(["--check"]) == 0
     assert capsys.readouterr().out == ""
+
+
+def test_a_page_of_a_movement_that_is_no_more_is_named(
+    product: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert catalogue.main(["--write"]) == 0
+    old = product.with_name("old.md")
+    old.write_text("made once\n")
+    assert catalogue.main(["--check"]) == 1
+    assert f"{old} is made from nothing any more: delete it" in capsys.readouterr().out
 
 
 def test_other_arguments_are_refused(capsys: pytest.CaptureFixture[str]) -> None:

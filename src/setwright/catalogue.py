@@ -98,6 +98,9 @@ RULE_PAGES: Final = DOCS / "rules"
 MOVEMENT_PAGES: Final = DOCS / "movements"
 """The pages of the movements in a checkout, with their pictures."""
 
+GENERATED: Final = (RULE_PAGES, MOVEMENT_PAGES)
+"""Folders that hold nothing but products."""
+
 PICTURED: Final = ("flat-barbell-bench-press", "level-cable-crossover", "parallel-bar-dip-leaning")
 """The movements that docs/engine.md shows."""
 
@@ -125,9 +128,15 @@ def write() -> list[Path]:
     return written
 
 
-def check() -> list[Path]:
-    """The products that differ from what their sources give."""
-    return [path for path, text in products() if _is_stale(path, text)]
+def check() -> list[str]:
+    """What is not as its sources have it, a sentence each: what differs, and files that nothing makes."""
+    texts = dict(products())
+    stale = (path for path, text in texts.items() if _is_stale(path, text))
+    there = (path for folder in GENERATED for path in sorted(folder.rglob("*")) if path.is_file())
+    return [
+        *(f"{path} differs from its sources: run python -m setwright.catalogue --write" for path in stale),
+        *(f"{path} is made from nothing any more: delete it" for path in there if path not in texts),
+    ]
 
 
 def _is_stale(path: Path, text: str) -> bool:
@@ -141,10 +150,10 @@ def main(arguments: Sequence[str]) -> int:
             print(f"written: {path}")  # noqa: T201  # a tool of the repository, not a command of the product
         return 0
     if list(arguments) == ["--check"]:
-        stale = check()
-        for path in stale:
-            print(f"{path} differs from its sources: run python -m setwright.catalogue --write")  # noqa: T201  # as above
-        return 1 if stale else 0
+        faults = check()
+        for fault in faults:
+            print(fault)  # noqa: T201  # as above
+        return 1 if faults else 0
     print("usage: python -m setwright.catalogue --write | --check")  # noqa: T201  # as above
     return 2
 

@@ -166,3 +166,18 @@ def test_lines_for_some_are_told_beside_the_sums_they_are_counted_in() -> None:
     lines = "  - bench pull: 4 x 8 at 2 RIR\n    for: [Ann]\n  - bench pull: 5 x 8 at 2 RIR\n    for: [Bo]\n"
     told = " ".join(screen(checked(f"{HEAD.format(unit='kg')}{lines}{people}"), colour=False).split())
     assert "pull 9 sets, push 0 sets; lines 6 and 8 for some athletes only, counted as if for all." in told
+
+
+@pytest.mark.parametrize(
+    ("typed", "change"),
+    [
+        ("5, 7.5, 10, 12.5 kg", "write them as a run: `5-12.5 kg by 2.5: 1 pair`"),
+        ("4, 6, 10", "write each weight on a line of its own: `4: 1 pair`"),
+        ("light ones", "write the weight first, for example `20 kg: 2` or `4-32 kg by 2: 1 pair`"),
+    ],
+)
+def test_several_dumbbells_on_one_line_are_a_run_or_a_line_each(typed: str, change: str) -> None:
+    gym = f"gym:\n  dumbbells:\n    {typed}: 1 pair\n"
+    assert [f.change for f in checked(f"{HEAD.format(unit='kg')}  - push-up: 3 x 8\n{gym}").findings] == [
+        change
+    ]

@@ -40,6 +40,22 @@ def test_the_load_stands_first_and_each_set_keeps_it() -> None:
     assert {(one.effort.scale, one.effort.low) for one in sets if one.effort} == {("RPE", 8)}
 
 
+def test_an_effort_needs_no_word_before_it_and_takes_no_set_with_it() -> None:
+    """ "10,10,8 RPE 8" was once 10 and 10 at "8 RPE", and an 8 too many."""
+    sets = done("40 kg x 10,10,8 RPE 8").sets
+    assert [one.amount.span.low for one in sets] == [10, 10, 8]
+    assert {(one.effort.scale, one.effort.low) for one in sets if one.effort} == {("RPE", 8)}
+    (only,) = done("40 kg x 10, 8 RPE").sets
+    assert only.effort is not None
+    assert (only.amount.span.low, only.effort.low) == (10, 8)
+
+
+@pytest.mark.parametrize(("text", "line"), [("40kg 5 5 5", "40kg x 5, 5, 5"), ("60 x 8 8 6", "60 x 8, 8, 6")])
+def test_sets_with_blanks_between_them_are_asked_with_the_whole_line(text: str, line: str) -> None:
+    assert asked(text).change == f'Write "{line}"'
+    done(line)
+
+
 def test_the_four_states_stay_apart() -> None:
     states = {text: done(text).kind for text in ("", "  ", "done", "not done", "0", "60 kg x 0")}
     assert states == {

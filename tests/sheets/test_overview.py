@@ -71,6 +71,10 @@ def test_a_week_without_gaps_shows_its_crossing_moves() -> None:
 def test_a_week_without_chest_says_so() -> None:
     sheet = overview(NO_CHEST)
     assert (sheet.matrix, sheet.pictures) == ((), ())
+    assert sheet.counts.startswith("Chest: not trained this week. Pull 3 sets, push 0 sets; 1 move counted")
+    little = overview(NO_CHEST + "      - dip: 3 x 8 at 2 RIR\n")
+    assert little.matrix == ()
+    assert little.counts.startswith("Chest: 3 hard sets, too few to say what is left out. Pull 3 sets")
 
 
 def test_accepted_gaps_are_named_with_their_reason() -> None:

@@ -33,6 +33,7 @@ def record(
     from setwright.records.form import HEAD, form_of
     from setwright.records.paper import as_yaml
     from setwright.report import terminal
+    from setwright.report.wrapping import plain
 
     checked = shared.checked(file, only_plans=True)
     if any(one.level is Level.error for one in checked.findings):
@@ -53,7 +54,8 @@ def record(
         typer.echo(text, nl=False)
         return
     shared.write_new(target, text, "what is typed in it would be lost")
-    typer.echo(f"{target}  ({', '.join(name for name, _ in sheet.athletes) or 'nobody has a line in it'})")
+    names = ", ".join(name for name, _ in sheet.athletes)
+    typer.echo(plain(f"{target}  ({names or 'nobody has a line in it'})"))
 
 
 def _session(week: "Week", day: str | None, file: Path) -> "Session":
@@ -162,7 +164,7 @@ def next_(
     except CannotRun as error:
         shared.stop(str(error))
     for told in going.done.unread:
-        typer.echo(f"setwright: {told}; it is left out", err=True)
+        shared.tell(f"{told}; it is left out")
     target = out or file.with_name(f"{going.coming.stem}{file.suffix}")
     squad = [(target.with_name(found.squad[0]), found.squad[1])] if found.squad else []
     files = [*([] if target.exists() else squad), (target, found.text)]

@@ -124,7 +124,7 @@ def _seen(named: Path, week: int | None) -> "Seen":
     except CannotRun as error:
         shared.stop(str(error))
     for told in dict.fromkeys(told for _, done in every for told in done.unread):
-        typer.echo(f"setwright: {told}; it is left out", err=True)
+        shared.tell(f"{told}; it is left out")
     seen = [(plan, done) for plan, done in every if done.records]
     if not seen:
         nothing = f"no record is kept beside {named}, so there is nothing to look back at"

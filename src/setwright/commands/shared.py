@@ -84,8 +84,15 @@ def in_colour() -> bool:
 
 def stop_with(status: int, message: str) -> NoReturn:
     """Print one sentence on the error stream and leave with a status."""
-    typer.echo(f"setwright: {message}", err=True)
+    tell(message)
     raise typer.Exit(status)
+
+
+def tell(message: str) -> None:
+    """Print one sentence on the error stream, the names in it as the letters that they are."""
+    from setwright.report.wrapping import plain
+
+    typer.echo(f"setwright: {plain(message)}", err=True)
 
 
 def write_new(path: Path, text: str, lost: str) -> None:

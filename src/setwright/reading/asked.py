@@ -12,7 +12,9 @@ from setwright.reading import questions_amount as ask
 from setwright.reading import questions_how as how
 from setwright.reading import questions_signs as signs
 from setwright.reading.cursor import Cursor, Unclear, Unread
-from setwright.reading.guesses import BRACKETED, GUESSES, Guess, Meant, meant
+from setwright.reading.guess import Guess, Meant
+from setwright.reading.guesses import GUESSES, meant
+from setwright.reading.guesses_brackets import BRACKETED
 from setwright.reading.lexer import Token
 from setwright.reading.nearest import choice
 from setwright.reading.question import Question

@@ -66,6 +66,11 @@ def fewer_than(match: re.Match[str], _: Habits) -> Fills:
     }
 
 
+def set_by_set(match: re.Match[str], _: Habits) -> Fills:
+    """The load of "40kg 5 5 5", and its sets with commas."""
+    return {"load": match["load"].strip(), "commas": ", ".join(numbers(match["once"]))}
+
+
 def two_loads(match: re.Match[str], habits: Habits) -> Fills:
     """The two loads of "3x8 24/16"."""
     dose = f"{match['dose']} " if match["dose"] else ""

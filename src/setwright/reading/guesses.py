@@ -4,40 +4,16 @@ A dose line is first read by its grammar; only where that stops are these looked
 """
 
 import re
-from collections.abc import Callable, Iterable
-from typing import NamedTuple
+from collections.abc import Iterable
 
 from setwright.reading import guess_fills as fills
 from setwright.reading import guess_lists as lists
 from setwright.reading import questions_amount as amounts
 from setwright.reading import questions_how as how
 from setwright.reading import questions_signs as signs
+from setwright.reading.guess import Guess, Meant, guess
+from setwright.reading.guesses_brackets import BRACKETED
 from setwright.reading.habits import Habits
-from setwright.reading.question import Question
-
-Fill = Callable[[re.Match[str], Habits], dict[str, str]]
-
-
-class Guess(NamedTuple):
-    """A pattern of the trade: the question it raises and how its texts are filled."""
-
-    pattern: str
-    question: Question
-    fill: Fill
-
-
-class Meant(NamedTuple):
-    """A question found for a span of the normalised line."""
-
-    question: Question
-    start: int
-    end: int
-    fills: dict[str, str]
-
-
-def _guess(pattern: str, question: Question, fill: Fill = fills.named) -> Guess:
-    return Guess(pattern, question, fill)
-
 
 _LOAD = r"(?:bar|\d[\d.]*\s*(?:kg|lb|%)?)"
 RAMP = re.compile(rf"(?P<steps>(?:{_LOAD}\s*x\s*\d+\s*,\s*)+)(?P<work>\d+\s*x\s*\d+[^,]*)$", re.IGNORECASE)
@@ -48,203 +24,181 @@ _AFTER_DOSE = r"(?P<dose>\d+\s*x\s*\d+)\s*,?\s+"
 _SIDES = r"\s*(?:side|arm|leg|hand|foot|way)\b"
 _TIMES = r"(?:\s*x\s*(?P<times>\d+))?"
 
-BRACKETED = (
-    _guess(r"^\s*(?P<reps>\d+)\s*\([^)\d]*\)\s*$", signs.BRACKETS_NUMBER),
-    _guess(r"\(\s*\d[\d.]*\s*%\s*/\s*\d+\s*\)\s*\d+", signs.BRACKETS, fills.reps_at),
-    _guess(
-        r"(?P<sets>\d+)\s*x\s*\d+\s*\(\s*(?P<inside>\d+\s*(?:each|per)\s+\w+)\s*\)",
-        signs.BRACKETS,
-        fills.inside,
-    ),
-    _guess(
-        r"(?:(?P<before>\d+)\s*x\s*)?\((?P<parts>\d+(?:\s*\+\s*\d+)+|\d+\s*x\s*\d+)\)"
-        r"(?:\s*,?\s*(?P<pause>\d+)\s*s\b)?",
-        signs.BRACKETS_PLUS,
-        lists.bracketed,
-    ),
-    _guess(r"(?:\d+\*?[\s,]+)+\d+\*", signs.STARS, lists.stars),
-    _guess(r"(?<!\d)(?<!\d )>\s*(?P<reps>\d+)\b", signs.MORE_THAN, fills.more_than),
-    _guess(r"(?<!\d)(?<!\d )<\s*=?\s*(?P<reps>[2-9]|[1-9]\d+)\b", signs.FEWER_THAN, fills.fewer_than),
-)
-"""Looked through at a bracket or a star, in this order."""
-
 GUESSES = (
-    _guess(r"^(?P<once>\d+(?:\s+\d+){2,})\s*$", signs.BLANK_LIST, lists.waves),
-    _guess(r"(?P<number>\d+)\s*(?P<letters>(?:e|p)\s*/\s*(?:s|side|a|arm|l|leg))\b", signs.BOTH_SIDES),
-    _guess(r"(?<![\d.])\.(?P<number>\d\d)\b(?!\s*(?:kg|lb|km|m)\b)", how.POINT),
-    _guess(r"(?P<work>\d+)\s*s\w*\s+on\W+(?P<off>\d+)\s*s\w*\s+(?:off|rest)\b", amounts.ON_OFF),
-    _guess(
+    guess(r"^(?P<once>\d+(?:\s+\d+){2,})\s*$", signs.BLANK_LIST, lists.waves),
+    guess(r"(?P<number>\d+)\s*(?P<letters>(?:e|p)\s*/\s*(?:s|side|a|arm|l|leg))\b", signs.BOTH_SIDES),
+    guess(r"(?<![\d.])\.(?P<number>\d\d)\b(?!\s*(?:kg|lb|km|m)\b)", how.POINT),
+    guess(r"(?P<work>\d+)\s*s\w*\s+on\W+(?P<off>\d+)\s*s\w*\s+(?:off|rest)\b", amounts.ON_OFF),
+    guess(
         r"^(?P<load>(?:bw|bodyweight)\s*(?:[+-]\s*\d+(?:\.\d+)?\s*(?:kg|lb)?)?)[\s,]+(?P<dose>\d+\s*x\s*\d+.*)$",
         how.BODY_FIRST,
     ),
-    _guess(r"(?P<first>\d+\s*x\s*\d[^/,]*?)\s*/\s*(?P<second>\d+\s*x\s*\d.*)$", signs.SLASH_THEN),
-    _guess(
+    guess(r"(?P<first>\d+\s*x\s*\d[^/,]*?)\s*/\s*(?P<second>\d+\s*x\s*\d.*)$", signs.SLASH_THEN),
+    guess(
         _AFTER_DOSE + r"(?P<here>(?P<once>\d{2,}(?:\.\d+)?(?:\s*/\s*\d{2,}(?:\.\d+)?){2,}))(?!\s*[x%/\d])",
         signs.SLASH_LIST,
         lists.waves,
     ),
-    _guess(
+    guess(
         r"(?P<before>\d+\s*x\s*\d+\s*,?\s*)?\be(?P<step>[2-9])?mom\b(?P<behind>(?:\D*\d+){0,2})",
         signs.EVERY_MINUTE,
         fills.every,
     ),
-    _guess(r"every\s+(?P<time>[^,x]+?)\s*x\s*(?P<sets>\d+)", signs.EVERY_MINUTE, fills.every_for),
-    _guess(r"odd\s*/\s*even", signs.ODD_EVEN),
-    _guess(r"\bdeload\b.*", signs.LIGHTER),
-    _guess(
+    guess(r"every\s+(?P<time>[^,x]+?)\s*x\s*(?P<sets>\d+)", signs.EVERY_MINUTE, fills.every_for),
+    guess(r"odd\s*/\s*even", signs.ODD_EVEN),
+    guess(r"\bdeload\b.*", signs.LIGHTER),
+    guess(
         r"\bif\s+(?P<least>\d+)[^>→]*(?:->|→|=>)\s*\+?\s*(?P<step>\d+(?:\.\d+)?\s*(?:kg|lb|%))",
         signs.WEEKS_IF,
     ),
-    _guess(r"[a-z][\w ]*(?:->|→|=>)\s*[a-z][\w ]*", signs.TOGETHER_ARROW),
-    _guess(r"\+\s*/?-\s*(?P<percent>[\d.]+)\s*%\s*(?:per|each)\b[^,]*", signs.WEEKS_EFFORT),
-    _guess(r"\+\s*(?P<percent>\d+(?:\.\d+)?)\s*%\s*(?:/|per|each|every)\s*w(?:ee)?k\b", signs.WEEKS_PERCENT),
-    _guess(
+    guess(r"[a-z][\w ]*(?:->|→|=>)\s*[a-z][\w ]*", signs.TOGETHER_ARROW),
+    guess(r"\+\s*/?-\s*(?P<percent>[\d.]+)\s*%\s*(?:per|each)\b[^,]*", signs.WEEKS_EFFORT),
+    guess(r"\+\s*(?P<percent>\d+(?:\.\d+)?)\s*%\s*(?:/|per|each|every)\s*w(?:ee)?k\b", signs.WEEKS_PERCENT),
+    guess(
         r"->|→|=>|⇒|↑|↓|(?:\+?\s*[\d.]+\s*(?:kg|lb|%)?)?\s*/\s*w(?:ee)?k\b|\bw(?:ee)?k?\s?\d+\b"
         r"|\+\s*\d+\s*(?:sets?|reps?)\b",
         signs.WEEKS,
         fills.weeks,
     ),
-    _guess(
+    guess(
         r"(?:x|\bof)\s*"
         r"(?P<here>(?:≤|under|below|up to|(?:fewer|less) than|at most)\s*(?P<reps>[2-9]|[1-9]\d+)\b)",
         signs.FEWER_THAN,
         fills.fewer_than,
     ),
-    _guess(
+    guess(
         r"(?:\b(?:leav\w+|keep\w*|stopping|with)\s+)?\b(?P<number>\d)\s*(?:reps?\s*)?(?:left\s+)?"
         r"(?:\bin (?:the )?(?:tank|reserve)\b|\b(?:reps? )?left\b|\b(?:short of|from|off|before) failure\b)",
         amounts.IN_RESERVE,
     ),
-    _guess(r"(?P<sets>\d+)\s*sets?\s+(?P<reps>\d+(?:\s*-\s*\d+)?)(?:\s*reps?\b)?", amounts.SETS_WORDS),
-    _guess(r"\bleav\w+\s+(?P<number>\d)\b(?:\s*reps?\b)?", amounts.IN_RESERVE),
-    _guess(r"\b[a-f][1-9]\b|\b[1-9][a-f]\b|\bss\b|\bb b\b|\bsuperset\b", signs.TOGETHER),
-    _guess(r"\b[lr]\s*\d+\s*x\s*\d+(?:\s*[,;]\s*[lr]\s*\d+\s*x\s*\d+)?", signs.LEFT_RIGHT, fills.by_side),
-    _guess(r"(?P<sets>\d+)\s*x\s*(?P<metres>\d{3,})\s*m?\s*,?\s*\br\s*(?P<rest>\d+)", signs.LETTER_METRES),
-    _guess(r"\br\s*(?P<number>\d+)", signs.LETTER_REST),
-    _guess(r"\bi go\b.*\byou go\b|\bgo when (?:the )?partner is done\b", amounts.PARTNERS),
-    _guess(
+    guess(r"(?P<sets>\d+)\s*sets?\s+(?P<reps>\d+(?:\s*-\s*\d+)?)(?:\s*reps?\b)?", amounts.SETS_WORDS),
+    guess(r"\bleav\w+\s+(?P<number>\d)\b(?:\s*reps?\b)?", amounts.IN_RESERVE),
+    guess(r"\b[a-f][1-9]\b|\b[1-9][a-f]\b|\bss\b|\bb b\b|\bsuperset\b", signs.TOGETHER),
+    guess(r"\b[lr]\s*\d+\s*x\s*\d+(?:\s*[,;]\s*[lr]\s*\d+\s*x\s*\d+)?", signs.LEFT_RIGHT, fills.by_side),
+    guess(r"(?P<sets>\d+)\s*x\s*(?P<metres>\d{3,})\s*m?\s*,?\s*\br\s*(?P<rest>\d+)", signs.LETTER_METRES),
+    guess(r"\br\s*(?P<number>\d+)", signs.LETTER_REST),
+    guess(r"\bi go\b.*\byou go\b|\bgo when (?:the )?partner is done\b", amounts.PARTNERS),
+    guess(
         r"\b(?:heavy\s+)?(?P<word>single|double|triple)\b(?:\s*(?:@|at)\s*(?P<effort>\d+))?",
         amounts.SINGLE,
         fills.single,
     ),
-    _guess(r"(?:\d+\s+rounds?\s+)?\bfor time\b(?:\s*,?\s*cap\s*(?P<cap>\d+))?", amounts.RACE, fills.race),
-    _guess(r"\b\d/\d\s*(?P<reps>\d+)\s*rm\b", signs.SLASH_RM),
-    _guess(r"(?P<reps>\d+)\s*rm\s*max\b", amounts.RM_TEST),
-    _guess(_SLASHES + r"\s*%", signs.SLASH_LIST, lists.waves),
-    _guess(
+    guess(r"(?:\d+\s+rounds?\s+)?\bfor time\b(?:\s*,?\s*cap\s*(?P<cap>\d+))?", amounts.RACE, fills.race),
+    guess(r"\b\d/\d\s*(?P<reps>\d+)\s*rm\b", signs.SLASH_RM),
+    guess(r"(?P<reps>\d+)\s*rm\s*max\b", amounts.RM_TEST),
+    guess(_SLASHES + r"\s*%", signs.SLASH_LIST, lists.waves),
+    guess(
         rf"(?:{_AFTER_DOSE}|\bat\s+)(?P<here>(?P<first>\d{{2,}})\s*/\s*(?!(?P=first)\b)(?P<second>\d{{2,}}))(?!\s*[/\d])",
         signs.SLASH_LOADS,
         fills.two_loads,
     ),
-    _guess(_AFTER_DOSE + r"(?P<here>[\d. ]*\d\s*/\s*\d+(?:\s*reps?)?)(?!\s*[/\d])", signs.SLASH_STYLE),
-    _guess(
+    guess(_AFTER_DOSE + r"(?P<here>[\d. ]*\d\s*/\s*\d+(?:\s*reps?)?)(?!\s*[/\d])", signs.SLASH_STYLE),
+    guess(
         rf"\d{{1,2}}[-/ .]*(?:{fills.MONTH})[a-z]*|(?:{fills.MONTH})[a-z]*[-/ .]*\d{{1,2}}|\d{{4}}-\d\d-\d\d",
         signs.DATE,
         fills.date,
     ),
-    _guess(
+    guess(
         rf"\b(?P<sets>{fills.WORD_NUMBER})\b(?:\s+(?:by|x|times|sets?|of))+\s+(?P<reps>{fills.WORD_NUMBER})\b",
         signs.NUMBER_WORDS,
         fills.in_digits,
     ),
-    _guess(
+    guess(
         rf"\b(?P<count>\d|{fills.WORD_NUMBER})\s+plates?\b(?:\s*\+\s*(?P<more>\d+(?:\.\d+)?))?",
         how.PLATES,
         fills.plates,
     ),
-    _guess(r"\brest\s*:(?P<number>\d{3,})", how.REST_COLON),
-    _guess(r"\b(?P<one>\d+)\s*:\s*(?P=one)\b(?!:)", signs.RATIO_EVEN),
-    _guess(r"\b\d+\s*:\s*\d\b|\d+\s+:\s*\d+|\d+\s*:\s+\d+", signs.RATIO, lists.ratio),
-    _guess(
+    guess(r"\brest\s*:(?P<number>\d{3,})", how.REST_COLON),
+    guess(r"\b(?P<one>\d+)\s*:\s*(?P=one)\b(?!:)", signs.RATIO_EVEN),
+    guess(r"\b\d+\s*:\s*\d\b|\d+\s+:\s*\d+|\d+\s*:\s+\d+", signs.RATIO, lists.ratio),
+    guess(
         r"(?<![\d/.])(?P<day>[3-9]|1[0-2])/(?!(?P=day)\b)(?:[3-9]|1[0-2])(?![\d/%.]|\s*x)",
         signs.DATE,
         fills.date,
     ),
-    _guess(r"(?P<scale>rir|rpe)\s*\d+(?:\s*/\s*\d+)+", signs.SLASH_EFFORT, fills.efforts),
-    _guess(rf"(?P<once>{_SLASHES}){_TIMES}", signs.SLASH, lists.waves),
-    _guess(
+    guess(r"(?P<scale>rir|rpe)\s*\d+(?:\s*/\s*\d+)+", signs.SLASH_EFFORT, fills.efforts),
+    guess(rf"(?P<once>{_SLASHES}){_TIMES}", signs.SLASH, lists.waves),
+    guess(
         r"\d[\d.]*\s*%\s*/\s*\d+(?:\s*[;,]\s*\d[\d.]*\s*%\s*/\s*\d+)*|\d[\d.]*/(?:[1-9]|1[0-2])x\d+",
         signs.SLASH_REPS,
         fills.reps_at,
     ),
-    _guess(
-        r"(?P<work>\d+\s*x\s*[^,;/()]*(?:[a-z]|:\d\d)\s*/\s*[^\s,;()/]+)", signs.SLASH_REST, fills.slashed
-    ),
-    _guess(r"(?P<work>\d+\s*/\s*\d+)\s*x\s*(?P<times>\d+)", signs.SLASH_REST, fills.slashed),
-    _guess(rf"(?P<work>\d[^,;/()]*/(?!{_SIDES})\s*[^\s,;()/]+)", signs.SLASH_TWO, fills.slashed),
-    _guess(rf"(?:[^\s,;()/]+\s*/(?!{_SIDES})\s*)+[^\s,;()]+|/(?!{_SIDES})", signs.SLASH_WORDS),
-    _guess(
+    guess(r"(?P<work>\d+\s*x\s*[^,;/()]*(?:[a-z]|:\d\d)\s*/\s*[^\s,;()/]+)", signs.SLASH_REST, fills.slashed),
+    guess(r"(?P<work>\d+\s*/\s*\d+)\s*x\s*(?P<times>\d+)", signs.SLASH_REST, fills.slashed),
+    guess(rf"(?P<work>\d[^,;/()]*/(?!{_SIDES})\s*[^\s,;()/]+)", signs.SLASH_TWO, fills.slashed),
+    guess(rf"(?:[^\s,;()/]+\s*/(?!{_SIDES})\s*)+[^\s,;()]+|/(?!{_SIDES})", signs.SLASH_WORDS),
+    guess(
         r"\d+\s*-\s*\d+(?:\s*-\s*\d+)?\s*(?:ladder|pyramid)|(?:ladder|pyramid)\s*\d+(?:\s*-\s*\d+)?",
         amounts.LADDER,
         lists.ladder,
     ),
-    _guess(r"\d+(?:\s*,\s*\d+)+\s*,?\s*(?:\.\.\.?|…)\s*\d+", amounts.LADDER_DOTS, lists.countdown),
-    _guess(_HYPHENS + r"\s*drop\w*", signs.HYPHEN_DROP, lists.drops),
-    _guess(
+    guess(r"\d+(?:\s*,\s*\d+)+\s*,?\s*(?:\.\.\.?|…)\s*\d+", amounts.LADDER_DOTS, lists.countdown),
+    guess(_HYPHENS + r"\s*drop\w*", signs.HYPHEN_DROP, lists.drops),
+    guess(
         rf"(?P<once>1(?P<turn>\s*-\s*\d+\s*-\s*1)|1-2-3(?:-4(?:-5)?)?)(?!\s*-|\d){_TIMES}",
         signs.HYPHEN_LADDER,
         lists.steps,
     ),
-    _guess(rf"(?P<once>{_HYPHENS}(?:\s+{_HYPHENS})*){_TIMES}", signs.HYPHEN_LIST, lists.waves),
-    _guess(
+    guess(rf"(?P<once>{_HYPHENS}(?:\s+{_HYPHENS})*){_TIMES}", signs.HYPHEN_LIST, lists.waves),
+    guess(
         r"-\s*(?P<percent>\d+(?:\.\d+)?)\s*%(?P<dose>\s*\d+\s*x\s*\d+)?",
         how.PERCENT_OF_NOTHING,
         fills.percent,
     ),
-    _guess(
+    guess(
         r"(?P<warm>\d+)\s*(?:wu|warm-?ups?)\b(?:\s*sets?)?\s*\+\s*(?P<work>[^,]+)",
         signs.WARM_UP_PLUS,
         fills.warm,
     ),
-    _guess(r"(?P<first>\d+\s*(?:%|kg|lb))\s*\+\s*chains?\s*(?P<last>\d+)", signs.CHAIN_PLUS),
-    _guess(r"(?P<number>\d+)\s*(?P<letters>l\s*\+\s*r)\b", signs.BOTH_SIDES),
-    _guess(
+    guess(r"(?P<first>\d+\s*(?:%|kg|lb))\s*\+\s*chains?\s*(?P<last>\d+)", signs.CHAIN_PLUS),
+    guess(r"(?P<number>\d+)\s*(?P<letters>l\s*\+\s*r)\b", signs.BOTH_SIDES),
+    guess(
         r"(?:(?P<sets>\d+)\s*x\s*)?(?<![\d.])(?P<parts>\d+(?:\.\d+){2,})(?:\s*x\s*(?P<after>\d+))?",
         signs.DOTTED,
         lists.dots,
     ),
-    _guess(
+    guess(
         r"(?:^|(?<=,)|(?<=, )|(?<=at )|(?<=@))\+\s*(?P<number>\d+(?:\.\d+)?)\s*(?P<unit>kg|lb)?",
         how.PLUS_BASE,
         fills.base,
     ),
-    _guess(
+    guess(
         r"\b(?P<amount>to failure|failure|max|amrap|\d+\s*(?:k?m|s|secs?|min|steps|cal|reps))\s*"
         r"x\s*(?P<sets>\d+)",
         amounts.SETS_LAST,
     ),
-    _guess(r"\bm\s*\+\s*(?P<number>\d+)", signs.MAX_PLUS),
-    _guess(
+    guess(r"\bm\s*\+\s*(?P<number>\d+)", signs.MAX_PLUS),
+    guess(
         r"\d+\s*x\s*\d+\s+(?P<here>\+(?P<number>\d+(?:\.\d+)?)\s*(?P<unit>kg|lb)?)(?!\s*[+x]|\w)",
         how.PLUS_BASE,
         fills.base,
     ),
-    _guess(
+    guess(
         r"(?<![\d+])(?<!\+ )(?:(?P<before>\d+)\s*x\s*)?(?P<parts>\d+\s*\+\s*\d+)(?!\s*\+|\w)"
         r"(?:\s*x\s*(?P<after>\d+))?",
         signs.BARE_PLUS_TWO,
         fills.pluses,
     ),
-    _guess(
+    guess(
         r"(?:(?P<before>\d+)\s*x\s*)?(?P<parts>\d+(?:\s*\+\s*\w+)+)(?:\s*x\s*(?P<after>\d+))?",
         signs.BARE_PLUS,
         fills.pluses,
     ),
-    _guess(r"\+\s*(?P<number>\d+(?:\.\d+)?)\s*(?P<unit>kg|lb)?", how.PLUS_BASE, fills.base),
-    _guess(
+    guess(r"\+\s*(?P<number>\d+(?:\.\d+)?)\s*(?P<unit>kg|lb)?", how.PLUS_BASE, fills.base),
+    guess(
         r"(?:^|(?<=,)|(?<=, )|(?<=at )|(?<=@))-\s*(?P<number>\d+(?:\.\d+)?)\s*(?P<unit>kg|lb)?(?!\s*%)",
         how.MINUS_BASE,
         fills.base,
     ),
-    _guess(r"(?P<once>\d+(?:_\d+){2,})", signs.HYPHEN_LIST, lists.waves),
-    _guess(r"(?P<whole>\d+)_(?P<part>\d+)", amounts.UNDERSCORE),
-    _guess(r"(?P<low>\d+)\s*(?:…|\.\.\.?)\s*(?P<high>\d+)", amounts.DOTS),
-    _guess(r"(?<=\s)-{1,3}(?=\s+[a-z])", amounts.DASH, fills.with_comma),
-    _guess(r"\"(?P<inside>[^\"]*)\"", amounts.QUOTES),
-    _guess(r"hold\s*(?P<number>\d+)", how.HOLD),
-    _guess(r"(?P<amount>\d+)\s*alt\b", amounts.ALTERNATING),
-    _guess(r"\b(?:challenging|hard|choose|easy|comfortable|medium|tough|max effort)\b", how.NO_NUMBER),
-    _guess(rf"^(?P<steps>(?:{_LOAD}\s*x\s*\d+(?:\s*,\s*|\s*$))+)$", how.STEPS_FIRST, fills.ramp),
+    guess(r"(?P<once>\d+(?:_\d+){2,})", signs.HYPHEN_LIST, lists.waves),
+    guess(r"(?P<whole>\d+)_(?P<part>\d+)", amounts.UNDERSCORE),
+    guess(r"(?P<low>\d+)\s*(?:…|\.\.\.?)\s*(?P<high>\d+)", amounts.DOTS),
+    guess(r"(?<=\s)-{1,3}(?=\s+[a-z])", amounts.DASH, fills.with_comma),
+    guess(r"\"(?P<inside>[^\"]*)\"", amounts.QUOTES),
+    guess(r"hold\s*(?P<number>\d+)", how.HOLD),
+    guess(r"(?P<amount>\d+)\s*alt\b", amounts.ALTERNATING),
+    guess(r"\b(?:challenging|hard|choose|easy|comfortable|medium|tough|max effort)\b", how.NO_NUMBER),
+    guess(rf"^(?P<steps>(?:{_LOAD}\s*x\s*\d+(?:\s*,\s*|\s*$))+)$", how.STEPS_FIRST, fills.ramp),
     *BRACKETED,
 )
 """Looked through in this order; a plan that reads never comes here."""
@@ -257,12 +211,12 @@ def meant(
 
     Where a pattern names a group "here", that is what the question is about.
     """
-    for guess in guesses:
-        pattern = re.compile(guess.pattern, re.IGNORECASE)
+    for one in guesses:
+        pattern = re.compile(one.pattern, re.IGNORECASE)
         about = "here" if "here" in pattern.groupindex else 0
         for match in pattern.finditer(text, part[0]):
             if match.start() >= part[1]:
                 break
             if match.end() > fault:
-                return Meant(guess.question, *match.span(about), guess.fill(match, habits))
+                return Meant(one.question, *match.span(about), one.fill(match, habits))
     return None

@@ -9,7 +9,7 @@ from setwright.reading import questions_amount as amounts
 from setwright.reading import questions_how as how
 from setwright.reading.asked import Tongue
 from setwright.reading.faults import TextRule
-from setwright.reading.guesses import Guess
+from setwright.reading.guess import Guess
 from setwright.reading.question import Question, question
 
 UNKNOWN = question(
@@ -33,6 +33,7 @@ NUMBER = UNKNOWN.variant(
     "{typed}: a set, or a load?",
     'Write ", {typed}" for a set, or an x between the load and the sets: "60 kg x 8"',
 )
+BLANKS = UNKNOWN.variant("{typed}: sets one after the other?", 'Write "{load} x {commas}"')
 REASON = UNKNOWN.variant("{typed}: the reason?", 'Write a comma before the reason: "not done, {typed}"')
 AFTER_DONE = UNKNOWN.variant(
     "{typed}: a remark, or what was done?",
@@ -180,6 +181,11 @@ _GUESSES: Final = (
         fills.named,
     ),
     Guess(r"\b(?:p\.?[rb]|best|record)\b", BEST, fills.named),
+    Guess(
+        r"(?P<load>\d[\d.,]*\s*(?:kg|lb)?)(?:\s*x\s*|(?<=[gb])\s+)(?P<once>\d+(?:\s+\d+)+)\s*$",
+        BLANKS,
+        fills.set_by_set,
+    ),
     Guess(r"\d+(?:\s*[-/]\s*\d+)+", LISTED, lists.listed),
 )  # fmt: skip
 

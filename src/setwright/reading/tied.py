@@ -8,7 +8,8 @@ from setwright.places import Place
 from setwright.reading import guess_fills as fills
 from setwright.reading import questions_amount as amounts
 from setwright.reading import questions_signs as signs
-from setwright.reading.guesses import Guess, meant
+from setwright.reading.guess import Guess
+from setwright.reading.guesses import meant
 from setwright.reading.habits import Habits
 
 _CODE = r"(?:[a-f][1-9](?:\s*/\s*[a-f][1-9])*|[1-9][a-f](?:\s*/\s*[1-9][a-f])*|[a-f](?:\s+[a-f])?|ss)"

@@ -9,6 +9,7 @@ from setwright.model.reader.keys import fold
 from setwright.model.reader.record import RecordRead, record_of
 from setwright.places import Place, Source
 from setwright.reading.cells import cells, guarded
+from setwright.reading.file_rules import TOO_BIG
 from setwright.reading.gathering import Gathering
 from setwright.reading.measures import Unit
 from setwright.reading.nearest import nearest
@@ -21,6 +22,10 @@ TOP: Final = ("record", "week", "session", "date", "unit", "corrects")
 BELOW: Final = ("instead of", "note", "private note")
 """Columns that stand underneath a line of YAML."""
 COLUMNS: Final = (*TOP, "athlete", "movement", "planned", "done", *BELOW)
+
+MOST_COLUMNS: Final = 100
+MOST_ROWS: Final = 5_000
+"""Largest table that is read (choice: 200 athletes with 25 lines each)."""
 
 _Row = Mapping[str, Scalar]
 
@@ -56,6 +61,11 @@ def read_table(file: str, text: str, unit: Unit | None = None) -> RecordRead:
         place = head[0].place if head else Place(file, 1, 1, 1, 1)
         change = f"write the names of the columns into the first row: {', '.join(COLUMNS)}"
         found.say(NO_TABLE, place, "the first row does not name an athlete and a movement", change)
+        return RecordRead(None, found.findings, sources)
+    if len(head) > MOST_COLUMNS or len(rows) > MOST_ROWS:
+        message = f"the table has {len(head):,} columns and {len(rows):,} rows, which no form has"
+        most = f"keep a table of at most {MOST_COLUMNS} columns and {MOST_ROWS:,} rows: one form a session"
+        found.say(TOO_BIG, head[0].place, message, most)
         return RecordRead(None, found.findings, sources)
     names = _named(head, found)
     told = [_told(names, row, found) for row in rows]

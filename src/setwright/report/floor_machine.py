@@ -1,11 +1,11 @@
 """The floor of sessions as JSON, for programs: no names unless they are asked for."""
 
-import json
 from collections.abc import Iterable
 from typing import Any, Final
 
 from setwright.floor.room import Stay, letter
 from setwright.floor.today import Today
+from setwright.report.as_json import as_json
 
 FORMAT: Final = "setwright-floor/1"
 
@@ -13,7 +13,7 @@ FORMAT: Final = "setwright-floor/1"
 def floor_json(sessions: Iterable[Today], *, with_names: bool = False) -> str:
     """The document; times in whole seconds from the start of the session. Ends with a line end."""
     told = [_session(one, with_names=with_names) for one in sessions]
-    return json.dumps({"format": FORMAT, "sessions": told}, indent=2, ensure_ascii=False) + "\n"
+    return as_json({"format": FORMAT, "sessions": told})
 
 
 def _session(today: Today, *, with_names: bool) -> dict[str, Any]:

@@ -1,6 +1,5 @@
 """The loads of a week as programs read them: JSON in the form setwright-loads/1. Names stand in it."""
 
-import json
 from collections.abc import Iterable
 from typing import Any, Final
 
@@ -8,6 +7,7 @@ from setwright.loads.asked_for import NoNumber
 from setwright.loads.typed import exact
 from setwright.model.plan import Week
 from setwright.reading.habits import Habits
+from setwright.report.as_json import as_json
 from setwright.report.loads_said import Table as Context
 from setwright.report.loads_said import sets_said, told
 from setwright.report.loads_view import DayLoads, LineLoads, Row, Table
@@ -28,7 +28,7 @@ def loads_json(week: Week, days: Iterable[DayLoads]) -> str:
             {"session": day.session.title, "lines": [_line(one, habits) for one in day.lines]} for day in days
         ],
     }
-    return json.dumps(data, indent=2, ensure_ascii=False, allow_nan=False) + "\n"
+    return as_json(data)
 
 
 def _line(one: LineLoads, habits: Habits) -> dict[str, Any]:

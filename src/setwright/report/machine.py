@@ -3,7 +3,6 @@
 Athletes' names and limits stay out unless they are asked for: logs are paper that others read.
 """
 
-import json
 import math
 import re
 from collections.abc import Iterable, Iterator, Mapping
@@ -14,6 +13,7 @@ from setwright.coverage import Coverage, Sets, Work
 from setwright.findings import Finding, Level
 from setwright.library.table import MODEL_NOTE
 from setwright.reading.weeks import say_weeks
+from setwright.report.as_json import as_json
 from setwright.report.wrapping import plain
 from setwright.rules.aims import AimInForce
 from setwright.rules.allowing import Silenced
@@ -43,7 +43,7 @@ def json_text(checked: Iterable[Checked], *, with_names: bool = False) -> str:
         "findings": findings,
         "counts": {**counts, "allowed": sum(len(one.allowed) for one in every)},
     }
-    return json.dumps(data, indent=2, ensure_ascii=False, allow_nan=False) + "\n"
+    return as_json(data)
 
 
 def short(checked: Checked, *, with_names: bool = False) -> str:

@@ -1,11 +1,11 @@
 """What one movement does, in words and numbers, from its entry in the compiled library."""
 
-import json
 from collections.abc import Mapping, Sequence
 from itertools import groupby
 from typing import Any, Final
 
 from setwright.library.table import MODEL_NOTE, Match
+from setwright.report.as_json import as_json
 from setwright.report.compare import compared
 from setwright.report.phrases import (
     PARTS,
@@ -45,7 +45,7 @@ def move_text(movements: Sequence[Mapping[str, Any]]) -> str:
 def move_json(movements: Sequence[Mapping[str, Any]]) -> str:
     """Movements as JSON in the form "setwright-move/1"; names that only are read stay out."""
     shown = [{key: value for key, value in one.items() if key != "read_only_aliases"} for one in movements]
-    return json.dumps({"format": FORMAT, "movements": shown}, ensure_ascii=False, indent=2) + "\n"
+    return as_json({"format": FORMAT, "movements": shown})
 
 
 def list_text(movements: Sequence[Mapping[str, Any]]) -> str:

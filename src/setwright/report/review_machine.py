@@ -1,6 +1,5 @@
 """A look back as JSON, for programs: no names, reasons, remarks or body mass unless they are asked for."""
 
-import json
 from collections.abc import Iterator, Mapping
 from typing import Any, Final
 
@@ -12,6 +11,7 @@ from setwright.records.fitting import Fitted, Line
 from setwright.records.planned import in_short
 from setwright.records.review import LookBack, Review, Reviewed, effort_off
 from setwright.records.trend import Point, Trend
+from setwright.report.as_json import as_json
 from setwright.report.machine import coverage_json
 
 FORMAT: Final = "setwright-review/1"
@@ -28,7 +28,7 @@ def review_json(found: LookBack, *, with_names: bool = False) -> str:
         ],
         "max_formulas": list(FORMULAS),
     }
-    return json.dumps(data, indent=2, ensure_ascii=False, allow_nan=False) + "\n"
+    return as_json(data)
 
 
 def _week(week: Review, called: Mapping[str, str], *, with_names: bool) -> dict[str, Any]:

@@ -6,13 +6,13 @@ from typing import Final
 WIDTH: Final = 80
 """Columns of a line (choice: the narrowest terminal in use)."""
 
-_CONTROLS: Final = {code: "?" for code in (*range(32), *range(127, 160)) if code != ord("\t")} | {
-    ord("\t"): " "
-}
+_TURNING: Final = (*range(0x202A, 0x202F), *range(0x2066, 0x206A))
+"""Embeddings, overrides and isolates (Unicode Standard Annex 9): they make a line read as another one."""
+_CONTROLS: Final = dict.fromkeys((*range(32), *range(127, 160), *_TURNING), "?") | {ord("\t"): " "}
 
 
 def plain(text: str) -> str:
-    """The text without control characters: no plan can move the cursor or colour the screen."""
+    """The text without control characters: no plan can move the cursor, colour the screen or turn a line."""
     return text.translate(_CONTROLS)
 
 

@@ -49,6 +49,7 @@ def week_sheet(checked: Checked, week: Week, coverage: Coverage, mark: str) -> W
     columns = tuple(_day(session, writer) for session in coverage.sessions)
     if len(columns) == 1:
         columns = tuple(_spread(columns[0]))
+    counts = overview_words.counts(str(coverage.pull), str(coverage.push), coverage.unscored)
     rows = zip(checked.matrix, coverage.parts, strict=False)
     return WeekSheet(
         title=week.title,
@@ -57,7 +58,7 @@ def week_sheet(checked: Checked, week: Week, coverage: Coverage, mark: str) -> W
         note=week.note,
         days=tuple(columns[n : n + DAYS_IN_A_ROW] for n in range(0, len(columns), DAYS_IN_A_ROW)),
         matrix=tuple(_row(row, part, gaps) for row, part in rows),
-        counts=overview_words.counts(str(coverage.pull), str(coverage.push), coverage.unscored),
+        counts=counts if checked.matrix else overview_words.without_matrix(coverage.chest, counts),
         remarks_title=overview_words.remarks_title(len(gaps), len(checked.allowed)),
         remarks=tuple(_remarks(gaps, checked)),
         pictures=tuple(_pictures(gaps, coverage, library())) if checked.matrix else (),

@@ -1,5 +1,6 @@
 """The sentences of the week overview."""
 
+from setwright.coverage import Sets
 from setwright.sheets.phrases import say, series
 from setwright.sheets.words import decimals, number
 
@@ -15,6 +16,12 @@ def counts(pull: str, push: str, unscored: int) -> str:
     """The line under the matrix."""
     name = {0: "overview.counts", 1: "overview.counts_one_unscored"}.get(unscored, "overview.counts_unscored")
     return decimals(say(name, pull=pull, push=push, unscored=unscored))
+
+
+def without_matrix(chest: Sets, told: str) -> str:
+    """What stands in the place of the matrix; ``told``: the line that would stand under it."""
+    name = "overview.little_chest" if chest.high else "overview.not_trained"
+    return decimals(say(name, chest=chest, counts=told))
 
 
 def remarks_title(gaps: int, accepted: int) -> str:

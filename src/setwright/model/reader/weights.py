@@ -3,6 +3,7 @@
 import re
 from collections.abc import Iterator, Mapping
 from fractions import Fraction
+from itertools import pairwise
 from typing import Final, NamedTuple
 
 from setwright.model.reader.keys import pairs_of
@@ -33,6 +34,10 @@ _WEIGHT: Final = re.compile(
     rf"(?:\s+(?:by|in steps of)\s+(?P<step>{_NUMBER})\s*(?P<unit3>{_UNIT})?)?(?P<after>\s+[a-z][a-z -]*)?$",
     re.IGNORECASE,
 )
+_SEVERAL: Final = re.compile(
+    r"(?P<masses>\d+(?:\.\d+)?(?:,\s+\d+(?:\.\d+)?)+)\s*(?P<unit>kg|lb)?", re.IGNORECASE
+)
+"""Several weights on one line: "5, 7.5, 10 kg"."""
 _BOTH_UNITS: Final = re.compile(r"(?=.*\d\s*(?:kg|kilo))(?=.*\d\s*(?:lb|pound))", re.IGNORECASE)
 _MANY: Final = re.compile(r"(\d{1,4})\s*(pairs?)?$", re.IGNORECASE)
 
@@ -66,7 +71,9 @@ def weight(kind: str, default: measures.Unit, typed: Scalar, found: Gathering) -
         return None
     name = "" if match is None else _named(match)
     if match is None or (name and kind != "bars"):
-        change = "write the weight first, for example `20 kg: 2` or `4-32 kg by 2: 1 pair`"
+        change = _one_a_line(typed.text) or (
+            "write the weight first, for example `20 kg: 2` or `4-32 kg by 2: 1 pair`"
+        )
         found.say(rules.NOT_A_NUMBER, typed.place, f'"{typed.text}" is no weight', change)
         return None
     typed_unit = match["unit"] or match["unit2"] or match["unit3"]
@@ -99,6 +106,20 @@ def _named(match: re.Match[str]) -> str:
     """The words beside a weight, without those that only say again what it is."""
     said = [(match[end] or "").strip() for end in ("before", "after")]
     return " ".join(word for word in said if word and not _NOUNS.match(word))
+
+
+def _one_a_line(typed: str) -> str | None:
+    """What to write for several weights on one line: the run that they are, else the first of them."""
+    several = _SEVERAL.fullmatch(typed)
+    if several is None:
+        return None
+    masses = [Fraction(mass) for mass in re.split(r",\s+", several["masses"])]
+    steps = {after - before for before, after in pairwise(masses)}
+    low, high = (f"{float(mass):g}" for mass in (masses[0], masses[-1]))
+    unit = f" {several['unit']}" if several["unit"] else ""
+    if len(steps) == 1 and (step := steps.pop()) > 0:
+        return f"write them as a run: `{low}-{high}{unit} by {float(step):g}: 1 pair`"
+    return f"write each weight on a line of its own: `{low}{unit}: 1 pair`"
 
 
 def _say_two_units(typed: Scalar, match: re.Match[str] | None, found: Gathering) -> None:
