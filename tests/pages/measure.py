@@ -36,7 +36,7 @@ SEEN = """(() => {
     smallest[k] = Math.min(smallest[k] ?? 1e9, points);
     const range = document.createRange(); range.selectNodeContents(node);
     const text = range.getBoundingClientRect();
-    const frame = (svg ?? e.closest('.box, td, th, caption, p, h1, h2, header')).getBoundingClientRect();
+    const frame = (svg ?? e.closest('.box, td, th, caption, p, li, h1, h2, header')).getBoundingClientRect();
     const over = svg ? 1 : Math.max(4, size * 0.12);
     if (text.left < frame.left - 1 || text.right > frame.right + 1
         || text.top < frame.top - over || text.bottom > frame.bottom + over)

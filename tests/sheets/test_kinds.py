@@ -5,7 +5,7 @@ import re
 
 import pytest
 
-from setwright.sheets import sheet_html
+from setwright.sheets import asked, sheet_html
 from setwright.sheets.kinds import KINDS, Kind
 from tests.pages.plans import CLUB, check
 
@@ -79,3 +79,8 @@ def test_the_numbers_of_the_kinds_are_their_order() -> None:
     numbers = [kind.number for kind in KINDS.values()]
     assert numbers == sorted(numbers)
     assert all(name == kind.name for name, kind in KINDS.items())
+
+
+def test_the_coach_s_folder_gets_the_overview_and_the_summary() -> None:
+    assert asked("coach", "letter") == (("week", "letter"), ("summary", "letter"))
+    assert asked("coach", "a3") == (("week", "a4"), ("summary", "a4"))

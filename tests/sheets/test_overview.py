@@ -3,6 +3,7 @@
 import pytest
 
 from setwright.sheets.overview import week_sheet
+from setwright.sheets.overview_room import FEWEST_CHANGES, MOST_CHANGES, fitted
 from setwright.sheets.view import WeekSheet
 from tests.pages.plans import CIRCUIT, NO_CHEST, SIX_DAYS, check, example
 
@@ -102,3 +103,29 @@ def test_a_session_that_stands_alone_is_spread_with_its_groups_whole() -> None:
         ["side plank"],
     ]
     assert [day.continued for day in columns] == [False, True, True]
+
+
+CHANGES = tuple(f"Monday: {n} bench pull: {n} × 8 (was 3 × 8)" for n in range(1, 31))
+
+
+def test_a_week_with_room_keeps_its_pictures_and_a_list_that_fits() -> None:
+    sheet = overview(of="week-good.yaml")
+    assert fitted(sheet, (), letterhead=False) == ((), sheet.pictures)
+    told, pictures = fitted(sheet, CHANGES, letterhead=False)
+    assert pictures == sheet.pictures
+    assert FEWEST_CHANGES <= len(told) < MOST_CHANGES
+    assert told[-1] == f"and {len(CHANGES) - len(told) + 1} more"
+
+
+def test_without_room_the_pictures_go_and_the_list_is_long() -> None:
+    assert fitted(overview(), (), letterhead=True)[1] == ()
+    told, pictures = fitted(overview(), CHANGES, letterhead=False)
+    assert FEWEST_CHANGES < len(told) <= MOST_CHANGES
+    assert pictures == ()
+    assert fitted(overview(SIX_DAYS), (), letterhead=False) == ((), ())
+    assert FEWEST_CHANGES <= len(fitted(overview(SIX_DAYS), CHANGES, letterhead=False)[0]) < MOST_CHANGES
+
+
+def test_a_list_without_pictures_is_as_long_as_any() -> None:
+    sheet = overview(NO_CHEST)
+    assert fitted(sheet, CHANGES[:2], letterhead=False) == (CHANGES[:2], ())

@@ -15,8 +15,8 @@ app = typer.Typer(rich_markup_mode=None)
 def sheet(
     file: shared.PlanFile,
     kind: Annotated[
-        Literal["all", "week", "session", "rack", "board", "station", "log", "home", "summary"],
-        typer.Option(help="Which sheets; the summary is for the coach alone and not among all."),
+        Literal["all", "coach", "week", "session", "rack", "board", "station", "log", "home", "summary"],
+        typer.Option(help="Which sheets; coach: week and summary, which is not among all."),
     ] = "all",
     paper: Annotated[
         Literal["a4", "letter", "a3"], typer.Option(help="The paper they are printed on; a3 for the board.")

@@ -27,9 +27,6 @@ from setwright.sheets.style import in_its_style
 MARK_LENGTH: Final = 6
 """Characters of the version mark (choice: short enough to read out)."""
 
-MOST_CHANGES: Final = 12
-"""Changes that are told; more are counted (choice: a quarter of the overview's page)."""
-
 Sheets = Mapping[Kind, tuple[Any, ...]]
 """What stands on every sheet of a plan, by kind."""
 
@@ -123,12 +120,6 @@ def this_print(checked: Checked, sheets: Sheets, last: LastPrint | None, today: 
         mark=mark,
         day=today,
         since=last.edition.words,
-        changes=_first_of(told),
+        changes=told,
         sheets=now,
     )
-
-
-def _first_of(told: tuple[str, ...]) -> tuple[str, ...]:
-    """The first changes, and how many more there are."""
-    more = len(told) - MOST_CHANGES + 1
-    return (*told[: MOST_CHANGES - 1], say("list.more", count=more)) if more > 1 else told

@@ -16,6 +16,7 @@ from setwright.sheets.kinds import KINDS, SIZES, Kind, NothingToPrint, Paper
 from setwright.sheets.logo import letterhead
 from setwright.sheets.names import page_name
 from setwright.sheets.overview import PICTURES
+from setwright.sheets.overview_room import fitted
 from setwright.sheets.phrases import say, series
 from setwright.sheets.signs import TONES
 from setwright.sheets.style import in_its_style
@@ -148,6 +149,7 @@ def _environment() -> Environment:
         "fibre": lambda key, name: _drawing(fibre_svg(key, "60", name)),
         "large_fibre": lambda key, name: _drawing(fibre_svg(key, "120", name, PLAIN)),
         "line_sign": lambda line: _drawing(line_sign_svg(line)),
+        "fitted": fitted,
         "places": PICTURES,
         "tones": TONES,
         "plain": card_words,

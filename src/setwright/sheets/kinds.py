@@ -173,14 +173,15 @@ LARGE: Final[Mapping[Kind, Kind]] = {"session": "session-large"}
 
 
 def asked(kind: str, paper: Paper, *, large: bool = False) -> tuple[tuple[Kind, Paper], ...]:
-    """What to print, and on what, for the name of a kind, or for "all" of them.
+    """What to print, and on what, for the name of a kind, for "all" of them, or for the "coach".
 
     ``large``: in large print, what there is in it. Of all kinds, those that don't come on ``paper`` are
-    printed on A4. Raises: WrongPaper.
+    printed on A4. The coach's folder gets the overview and the summary. Raises: WrongPaper.
     """
     left_out = frozenset(LARGE if large else LARGE.values())
-    if kind == "all":
-        kinds = tuple(KINDS[name] for name in KINDS if name not in left_out and KINDS[name].among_all)
+    if kind in ("all", "coach"):
+        every = [one for one in _TABLE if (one.readers == "coach" if kind == "coach" else one.among_all)]
+        kinds = [one for one in every if one.name not in left_out]
         return tuple((one.name, paper if paper in one.papers else "a4") for one in kinds)
     one = next(one for one in _TABLE if one.name == kind)
     if paper not in one.papers:
