@@ -83,6 +83,11 @@ class Floor(NamedTuple):
         return max((stay.end_s for stay in self.stays), default=0.0)
 
     @property
+    def whole_s(self) -> float:
+        """How long the session is, with the common warm-up."""
+        return self.warm_up_s + self.finish_s
+
+    @property
     def spotter(self) -> bool:
         """Whether somebody may be there to spot: only a gym file can say that nobody is."""
         return self.gym is None or self.gym.spotter != "none"

@@ -41,7 +41,7 @@ def _head(floor: Floor) -> list[str]:
     people = sum(map(len, floor.groups))
     who = f"{people} {'person' if people == 1 else 'people'}"
     groups = "1 group" if len(floor.groups) == 1 else f"{len(floor.groups)} groups"
-    ends = round((floor.warm_up_s + floor.finish_s) / MINUTE)
+    ends = round(floor.whole_s / MINUTE)
     given = f" of {floor.session.minutes:g}" if floor.session.minutes is not None else ""
     first = f"{floor.session.title}: {who} in {groups}, {ends}{given} minutes"
     return [wrapped(first), wrapped(how_good(floor))]

@@ -31,7 +31,7 @@ TICK: Final = 10
 
 def chart(floor: Floor) -> Iterator[str]:
     """Lines of at most 80 columns; one column is a minute, or so many more that the session fits."""
-    whole = (floor.warm_up_s + floor.finish_s) / MINUTE
+    whole = floor.whole_s / MINUTE
     step = max(1, math.ceil(whole / (WIDTH - MARGIN)))
     columns = math.ceil(whole / step)
     each = "a minute" if step == 1 else f"{step} minutes"

@@ -65,7 +65,7 @@ def clock_plan(session: Session, floor: Floor | None = None) -> tuple[Slot, ...]
 def finish(session: Session, floor: Floor | None) -> str:
     """When the session is over."""
     if floor is not None:
-        return _time(session, floor.warm_up_s + floor.finish_s)
+        return _time(session, floor.whole_s)
     slots = clock_plan(session)
     return slots[-1].ends if slots else ""
 

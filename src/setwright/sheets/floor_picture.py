@@ -81,7 +81,7 @@ def chart_of(floor: Floor) -> Chart:
         session=floor.session.title,
         start=floor.session.start,
         warm_up=floor.warm_up_s / MINUTE,
-        whole=(floor.warm_up_s + floor.finish_s) / MINUTE,
+        whole=floor.whole_s / MINUTE,
         groups=tuple(
             tuple(_bar(floor, stay) for stay in floor.of_group(group)) for group in range(len(floor.groups))
         ),

@@ -17,6 +17,7 @@ from setwright.sheets import overview_words, words
 from setwright.sheets.blocks import Writer, dose_text
 from setwright.sheets.brief import brief
 from setwright.sheets.figures import is_drawn
+from setwright.sheets.floors import floor_of
 from setwright.sheets.phrases import say
 from setwright.sheets.sessions import day_title
 from setwright.sheets.view import Cell, DayColumn, Entry, PartRow, Picture, Remark, WeekSheet
@@ -38,6 +39,8 @@ NAMES_IN_A_CELL: Final = 2
 
 BRIEF: Final = 15
 """Letters of a movement's name in a cell from which dispensable words go (choice: two fit in a line)."""
+
+MINUTE_S: Final = 60
 
 _TONES: Final = {"yes": "much", "partly": "some", "no": "none", "cannot be": "none"}
 
@@ -80,8 +83,8 @@ def _facts(week: Week) -> Iterator[str]:
 
 
 def _day(covered: SessionCover, writer: Writer) -> DayColumn:
-    session, used = covered.session, covered.minutes
-    limit = session.minutes
+    session = covered.session
+    used, limit = _minutes(covered, writer), session.minutes
     longest = max(used, limit or 0) or 1
     return DayColumn(
         title=day_title(session, writer.week),
@@ -90,6 +93,12 @@ def _day(covered: SessionCover, writer: Writer) -> DayColumn:
         limit=round(100 * limit / longest, 1) if limit else None,
         entries=tuple(_entries(session, writer)),
     )
+
+
+def _minutes(covered: SessionCover, writer: Writer) -> float:
+    """Minutes of the session: those of its timetable, or of one person where it has none."""
+    floor = floor_of(covered.session, writer.week, writer.library)
+    return floor.whole_s / MINUTE_S if floor else covered.minutes
 
 
 def _spread(day: DayColumn) -> Iterator[DayColumn]:
