@@ -48,7 +48,7 @@ def test_a_plan_in_the_place_of_a_command_is_answered_with_the_line_to_type() ->
 @pytest.mark.parametrize(
     ("arguments", "words"),
     [
-        (("sheet", "a.yaml", "--kind", "card"), "--kind': 'card' is not one of 'all', 'week'"),
+        (("sheet", "a.yaml", "--kind", "card"), "--kind': 'card' is not one of 'all', 'coach'"),
         (("floor", "a.yaml", "--minutes", "x"), "--minutes': "),
         (("floor", "a.yaml", "--minutes", "0"), "--minutes': "),
     ],
@@ -201,7 +201,7 @@ def test_a_paper_that_a_kind_does_not_come_on_is_said(tmp_path: Path) -> None:
 
 def test_the_command_offers_every_kind_of_the_table() -> None:
     offered = get_args(get_args(get_type_hints(sheet, include_extras=True)["kind"])[0])
-    assert set(offered) == {"all", *KINDS} - set(LARGE.values())
+    assert set(offered) == {"all", "coach", *KINDS} - set(LARGE.values())
 
 
 def test_large_print_takes_the_place_of_the_session_sheet(tmp_path: Path) -> None:
