@@ -110,6 +110,22 @@ def test_what_cannot_be_read_is_one_sentence_and_2(
     assert result.stderr.count("\n") == 1
 
 
+@pytest.mark.parametrize("command", ["check", "read", "sheet", "loads", "floor", "next", "review", "keep"])
+def test_a_misspelt_file_is_answered_with_the_nearest_one_in_its_folder(command: str, tmp_path: Path) -> None:
+    for name in ("week-1.yaml", "squad.yaml", "weak-1.txt"):
+        (tmp_path / name).write_text("plan: A\n", encoding="utf-8")
+    typed, meant = tmp_path / "weak-1.yml", tmp_path / "week-1.yaml"
+    result = run(command, str(typed))
+    assert result.exit_code == 2
+    assert result.stderr == f"setwright: {typed}: there is no such file; the nearest is {meant}\n"
+
+
+@pytest.mark.parametrize("name", ["a.yaml", "nowhere/week-1.yaml", "squad.yaml/week-1.yaml"])
+def test_no_file_is_proposed_that_is_not_like_the_one_that_was_named(name: str, tmp_path: Path) -> None:
+    (tmp_path / "squad.yaml").write_text("squad: A\n", encoding="utf-8")
+    assert "nearest" not in run("check", str(tmp_path / name)).stderr
+
+
 def test_a_folder_is_no_plan_to_read(tmp_path: Path) -> None:
     result = run("read", str(tmp_path))
     assert result.exit_code == 2

@@ -127,7 +127,7 @@ def keep(
         else:
             typer.echo(kept_text(path, held.fitted), nl=False)
     except CannotRun as error:
-        shared.stop(str(error))
+        shared.stop_for(error)
 
 
 @app.command("next", epilog="Example:  setwright next week-3.yaml")

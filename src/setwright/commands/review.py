@@ -122,7 +122,7 @@ def _seen(named: Path, week: int | None) -> "Seen":
         weeks = [(plan, one) for plan in plans for one in _weeks(plan.weeks, week, plan.file)]
         every = [(plan, week_done(plan, one)) for plan, one in weeks]
     except CannotRun as error:
-        shared.stop(str(error))
+        shared.stop_for(error)
     for told in dict.fromkeys(told for _, done in every for told in done.unread):
         shared.tell(f"{told}; it is left out")
     seen = [(plan, done) for plan, done in every if done.records]

@@ -8,6 +8,7 @@ import typer
 
 if TYPE_CHECKING:
     from setwright.checked import Checked
+    from setwright.files import CannotRun
     from setwright.library.table import Library
     from setwright.model.plan import Week as PlanWeek
 
@@ -32,7 +33,27 @@ def plan_text(file: Path) -> str:
             return decode(sys.stdin.buffer.read(MAX_BYTES + 1), "standard input")
         return read_text(file)
     except CannotRun as error:
-        stop(str(error))
+        stop_for(error)
+
+
+def stop_for(error: "CannotRun") -> NoReturn:
+    """Leave with what stands in the way; of a file that is not there with the nearest name beside it."""
+    from setwright.files import NoSuchFile
+
+    stop(f"{error}{_nearest(error.path)}" if isinstance(error, NoSuchFile) else str(error))
+
+
+def _nearest(missing: Path) -> str:
+    """The YAML file of that folder with the nearest name, as the end of a sentence; empty without one."""
+    from setwright.files import CannotRun, yaml_in
+    from setwright.reading.nearest import nearest
+
+    try:
+        there = {file.stem: file for file in yaml_in(missing.parent)}
+    except CannotRun:
+        return ""
+    near = nearest(missing.stem, there)
+    return f"; the nearest is {there[near[0]]}" if near else ""
 
 
 def plans(named: list[Path]) -> list[Path]:
