@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import get_args, get_type_hints
 
 import pytest
-from typer.testing import CliRunner, Result
+from typer.testing import CliRunner
 
 from setwright import __version__
 from setwright.cli import MODULES, app, main
@@ -18,14 +18,11 @@ from setwright.commands.sheets import sheet
 from setwright.library.rows import load_rows
 from setwright.rules.no_cure_in_this_gym import BAD as NO_CURE
 from setwright.sheets.kinds import KINDS, LARGE
+from tests.commands import run
 
 ROOT = Path(__file__).parents[2]
 CREW = ROOT / "examples" / "skerrow-bay"
 NEVER_FOR_CHECK = {"numpy", "jinja2", "weasyprint", "setwright.engine", "setwright.sheets"}
-
-
-def run(*arguments: str) -> Result:
-    return CliRunner().invoke(app, arguments)
 
 
 def test_version() -> None:
