@@ -38,7 +38,7 @@ def outcome(line: Line, week: Week, athlete: Athlete | None) -> Outcome:
     if done.kind == "not done":
         return Outcome(load=load, short=f"not done, {done.reason}" if done.reason else "not done")
     if done.kind == "done":
-        return Outcome(load=load, effort=None, short="several loads are planned" if len(loads) > 1 else "")
+        return Outcome(load=load, short="several loads are planned" if len(loads) > 1 else "")
     return _of_sets(done.sets, line.planned, load)
 
 
