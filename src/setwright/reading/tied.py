@@ -45,6 +45,4 @@ def tied(name: str, place: Place) -> Finding | None:
     if found is None:
         return None
     words = {**found.fills, "typed": name[found.start : found.end].strip()}
-    at = place.shifted(found.start, found.end)
-    question = found.question
-    return question.rule.at(at, question.message.format_map(words), question.change.format_map(words))
+    return found.question.at(place.shifted(found.start, found.end), words)
