@@ -1,10 +1,7 @@
 """A dose as short as paper wants it; loads, rest and tempo stand elsewhere on the sheet."""
 
 from setwright.reading.dose import Amount, Dose, Drop, Effort, SetGroup, SetWork, Sides, Span
-from setwright.reading.words import between, number
-
-_MINUTE_S = 60
-_FROM_KM = 1000
+from setwright.reading.words import FROM_KM, MINUTE_S, between, number
 
 
 def dose_short(dose: Dose) -> str:
@@ -97,8 +94,8 @@ def amount_short(amount: Amount) -> str:
         return "rung" if low == 1 else f"rung x {number(low)}"
     if amount.unit == "s":
         return f"{_time(low, high)} {amount.how or ''}".strip()
-    if amount.unit == "m" and low == high and low >= _FROM_KM:
-        return f"{number(low / _FROM_KM)} km"
+    if amount.unit == "m" and low == high and low >= FROM_KM:
+        return f"{number(low / FROM_KM)} km"
     return f"{between(low, high, '-')} {amount.unit}"
 
 
@@ -107,14 +104,14 @@ def _time(low: float, high: float | None) -> str:
         return "by the clock"
     if low != high:
         return f"{between(low, high, '-')} s"
-    if low <= _MINUTE_S:
+    if low <= MINUTE_S:
         return f"{number(low)} s"
-    return _clock(low) if low % _MINUTE_S else f"{number(low / _MINUTE_S)} min"
+    return _clock(low) if low % MINUTE_S else f"{number(low / MINUTE_S)} min"
 
 
 def _clock(seconds: float) -> str:
     """A time as it is typed: "45 s", "1:30"."""
-    minutes, rest = divmod(seconds, _MINUTE_S)
+    minutes, rest = divmod(seconds, MINUTE_S)
     if not minutes:
         return f"{number(seconds)} s"
     return f"{minutes:.0f}:{rest:02.0f}" if rest == round(rest) else f"{minutes:.0f}:{rest:04.1f}"

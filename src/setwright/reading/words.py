@@ -8,7 +8,8 @@ from setwright.reading.habits import Habits
 MINUTE_S = 60
 HANDS = 2
 _SECONDS_UP_TO = 90
-_FROM_KM = 1000
+FROM_KM = 1000
+"""Metres from which a distance is told in kilometres (choice)."""
 _ONE = {
     "steps": "step",
     "contacts": "contact",
@@ -88,8 +89,8 @@ def interval(value: float) -> str:
 
 def metres(low: float, high: float | None = None) -> str:
     """A distance: "40 m", "2 km"."""
-    far = low >= _FROM_KM and (high is None or high == low)
-    return f"{number(low / _FROM_KM)} km" if far else f"{between(low, high)} m"
+    far = low >= FROM_KM and (high is None or high == low)
+    return f"{number(low / FROM_KM)} km" if far else f"{between(low, high)} m"
 
 
 def amount(value: Amount) -> str:
