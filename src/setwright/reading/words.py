@@ -1,5 +1,6 @@
 """Numbers, loads, efforts and times of a dose in plain words."""
 
+from collections.abc import Sequence
 from itertools import takewhile
 
 from setwright.reading.dose import Amount, Effort, Load, Rest, Sides, Span, Tempo
@@ -44,8 +45,8 @@ def plural(count: float, word: str) -> str:
     return f"{number(count)} {word}{'' if count == 1 else 's'}"
 
 
-def listed(words: list[str]) -> str:
-    """Words in a row: "12, 10 and 8"."""
+def listed(words: Sequence[str]) -> str:
+    """Words in a row, at least one: "12, 10 and 8"."""
     return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"
 
 
