@@ -1,11 +1,8 @@
-"""A dose in plain words, long for reading back and short for paper."""
+"""A dose in plain words, for reading back; ``short`` has it for paper."""
 
 from setwright.reading import words
 from setwright.reading.dose import Dose, Load, SetGroup, SetWork, WarmUp, WarmUpStep
 from setwright.reading.habits import Habits
-from setwright.reading.short import dose_short
-
-__all__ = ["dose_short", "say_dose", "say_warm_up"]
 
 _PARTS = {"cluster": "cluster", "rest_pause": "rest-pause", "partials": "partial repetitions"}
 
