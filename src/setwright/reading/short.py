@@ -1,7 +1,7 @@
 """A dose as short as paper wants it; loads, rest and tempo stand elsewhere on the sheet."""
 
 from setwright.reading.dose import Amount, Dose, Drop, Effort, SetGroup, SetWork, Sides, Span
-from setwright.reading.words import FROM_KM, MINUTE_S, between, number
+from setwright.reading.words import FROM_KM, MINUTE_S, between, number, turn_and_step
 
 
 def dose_short(dose: Dose) -> str:
@@ -67,10 +67,9 @@ def _set_by_set(amounts: list[str], sets: str) -> str:
 
 
 def _ladder(rungs: tuple[int, ...]) -> str:
-    top = max(rungs, key=lambda rung: abs(rung - rungs[0]))
-    back = f" to {rungs[-1]}" if top != rungs[-1] else ""
-    step = abs(rungs[1] - rungs[0]) if len(rungs) > 1 else 1
-    return f"ladder {rungs[0]} to {top}{back}" + (f" by {step}" if step > 1 else "")
+    turn, step = turn_and_step(rungs)
+    back = f" to {rungs[-1]}" if turn != rungs[-1] else ""
+    return f"ladder {rungs[0]} to {turn}{back}" + (f" by {step}" if step > 1 else "")
 
 
 def _extra(work: SetWork) -> str:

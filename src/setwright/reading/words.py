@@ -216,6 +216,12 @@ def rest(value: Rest) -> str:
             return "no rest between sets"
 
 
+def turn_and_step(rungs: tuple[int, ...]) -> tuple[int, int]:
+    """The rung at which a ladder turns back or ends, and by how much each rung differs from the last."""
+    turn = max(rungs, key=lambda rung: abs(rung - rungs[0]))
+    return turn, abs(rungs[1] - rungs[0]) if len(rungs) > 1 else 1
+
+
 def tempo(value: Tempo) -> str:
     """The phases of a repetition: "3 seconds down, 1 at the bottom, fast up"."""
     words = []
