@@ -26,9 +26,7 @@ TOO_LONG = UNKNOWN.variant(
     "a record line of more than {most} characters can't be a record line",
     "Put remarks on a line of their own, `- note: ...`",
 )
-COMMA = UNKNOWN.variant(
-    "{typed}: nothing stands after the comma", "Take the comma out, or write what is missing after it"
-)
+COMMA = UNKNOWN.variant(amounts.COMMA.message, amounts.COMMA.change)
 NUMBER = UNKNOWN.variant(
     "{typed}: a set, or a load?",
     'Write ", {typed}" for a set, or an x between the load and the sets: "60 kg x 8"',
