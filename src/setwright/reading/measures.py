@@ -89,7 +89,8 @@ def degrees(node: Node, found: Gathering) -> float | None:
 def centimetres(node: Node, found: Gathering) -> float | None:
     """A length in cm: "171 cm", "1.71 m", "171"."""
     match = _matched(node, found, _LENGTH, "height", "write it in cm, for example `171 cm`")
-    return number(match[1]) * (CM_A_METRE if match[2] == "m" else 1) if match else None
+    in_metres = match is not None and (match[2] or "").casefold() == "m"
+    return number(match[1]) * (CM_A_METRE if in_metres else 1) if match else None
 
 
 def mass(node: Node, found: Gathering) -> Mass | None:
