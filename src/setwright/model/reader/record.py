@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from typing import Final, NamedTuple, TypeGuard
 
-from setwright.findings import Finding, Level
+from setwright.findings import Finding, has_errors
 from setwright.model.reader.beside import Files
 from setwright.model.reader.keys import Key, Table, fold, is_empty, pairs_of, raw, read_keys
 from setwright.model.record import AthleteDone, LineDone, Record
@@ -48,7 +48,7 @@ class RecordRead(NamedTuple):
     @property
     def complete(self) -> bool:
         """Whether everything typed arrived in ``record``."""
-        return self.record is not None and all(f.level < Level.error for f in self.findings)
+        return self.record is not None and not has_errors(self.findings)
 
 
 def read_record(file: str, text: str, unit: measures.Unit | None = None) -> RecordRead:
@@ -63,9 +63,8 @@ def read_record(file: str, text: str, unit: measures.Unit | None = None) -> Reco
     if isinstance(root, Pairs) and root.pairs:
         record = record_of(root, unit, found)
     elif not found.findings:
-        place = Place(file, 1, 1, 1, 1)
         change = "start with `record:` and the plan's name, then `done:` and the athletes"
-        found.say(rules.WRONG_FORM, place, "the keys of a record are expected here", change)
+        found.say(rules.WRONG_FORM, Place.top(file), "the keys of a record are expected here", change)
     return RecordRead(record, found.findings, files.sources)
 
 
