@@ -9,6 +9,7 @@ from setwright.loads.lines import Lift, Line, lifts_of, lines
 from setwright.loads.maxes import WHOLE, MaxFound, max_of
 from setwright.loads.ranges import Range
 from setwright.model.people import Athlete
+from setwright.reading.words import listed
 from setwright.rules.rule import Case
 
 Some = TypeVar("Some")
@@ -100,5 +101,4 @@ def typed(work: Line) -> str:
 
 def names(athletes: Iterable[Athlete]) -> str:
     """Athletes by name, each once: "Ann, Bo and Cy"."""
-    *some, last = dict.fromkeys(athlete.name for athlete in athletes)
-    return f"{', '.join(some)} and {last}" if some else last
+    return listed(list(dict.fromkeys(athlete.name for athlete in athletes)))
