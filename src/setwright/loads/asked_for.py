@@ -3,8 +3,8 @@
 import datetime as dt
 from typing import Final, Literal, NamedTuple
 
-from setwright.library.table import Library
-from setwright.loads.bodyweight import Movement, added, body_kg, by_bodyweight, lifted_body
+from setwright.library.table import Library, Movement
+from setwright.loads.bodyweight import added, body_kg, by_bodyweight, lifted_body
 from setwright.loads.handbook import percent_for
 from setwright.loads.maxes import WHOLE, MaxFound, NoMax, max_of
 from setwright.loads.means_of import means_of

@@ -3,8 +3,7 @@
 from collections.abc import Iterator
 from typing import Final, NamedTuple
 
-from setwright.library.table import Library
-from setwright.loads.bodyweight import Movement
+from setwright.library.table import Library, Movement
 from setwright.model.people import Athlete
 from setwright.model.plan import Group, Item, Session, Week
 from setwright.model.theirs import lines_done

@@ -5,9 +5,9 @@ from itertools import permutations
 from typing import Final, NamedTuple
 
 from setwright.findings import Seen
-from setwright.library.table import Library
+from setwright.library.table import Library, Movement
 from setwright.loads.asked_for import BOTH_HANDS, each_hand
-from setwright.loads.bodyweight import Movement, by_bodyweight
+from setwright.loads.bodyweight import by_bodyweight
 from setwright.loads.maxes import MaxFound, max_of
 from setwright.model.people import Athlete, Max
 from setwright.reading.loads import KG_PER_LB
