@@ -51,8 +51,8 @@ def hold_load(limit: Limit, line: Line, week: Week, table: Library) -> Held:
 
 def _loads(line: Line) -> Iterator[Load]:
     yield from work_loads(line)
-    steps = line.warm_up.steps if line.warm_up else ()
-    yield from (step.load for step in steps if step.load)
+    warm_up = line.item.warm_up_sets
+    yield from (step.load for step in (warm_up.steps if warm_up else ()) if step.load)
     if by_bodyweight(line.movement) and share(line.movement):
         yield Load(kind="bodyweight")
 

@@ -62,8 +62,7 @@ def _firsts(session: SessionCover) -> tuple[Work, ...]:
 
 
 def _says_of_a_warm_up(work: Work) -> bool:
-    in_the_line = work.item.dose is not None and work.item.dose.warm_up is not None
-    return in_the_line or work.item.warm_up is not None or "warm-up" in work.item.none
+    return work.item.warm_up_sets is not None or "warm-up" in work.item.none
 
 
 def _is_heavy(work: Work) -> bool:
