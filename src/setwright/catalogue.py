@@ -24,6 +24,22 @@ from setwright.report.source_docs import cautions_page, sources_page
 from setwright.sheets.figures import is_drawn, movement_picture_svg, small_picture_svg
 
 FORMAT: Final = "setwright-library/1"
+"""The form of ``data/library.json``."""
+
+DOCS: Final = Path(__file__).parents[2] / "docs"
+"""The documents in a checkout."""
+
+RULE_PAGES: Final = DOCS / "rules"
+"""The pages of the rules in a checkout."""
+
+MOVEMENT_PAGES: Final = DOCS / "movements"
+"""The pages of the movements in a checkout, with their pictures."""
+
+GENERATED: Final = (RULE_PAGES, MOVEMENT_PAGES)
+"""Folders that hold nothing but products."""
+
+PICTURED: Final = ("flat-barbell-bench-press", "level-cable-crossover", "parallel-bar-dip-leaning")
+"""The movements that docs/engine.md shows."""
 
 
 def compile_library() -> dict[str, Any]:
@@ -89,22 +105,6 @@ def _json(value: Any) -> str:
     return json.dumps(value, ensure_ascii=False, separators=(",", ":"))
 
 
-DOCS: Final = Path(__file__).parents[2] / "docs"
-"""The documents in a checkout."""
-
-RULE_PAGES: Final = DOCS / "rules"
-"""The pages of the rules in a checkout."""
-
-MOVEMENT_PAGES: Final = DOCS / "movements"
-"""The pages of the movements in a checkout, with their pictures."""
-
-GENERATED: Final = (RULE_PAGES, MOVEMENT_PAGES)
-"""Folders that hold nothing but products."""
-
-PICTURED: Final = ("flat-barbell-bench-press", "level-cable-crossover", "parallel-bar-dip-leaning")
-"""The movements that docs/engine.md shows."""
-
-
 def products() -> Iterator[tuple[Path, str]]:
     """Every compiled file with the text that its sources give; first the library, of which some are made."""
     yield LIBRARY_FILE, library_text()
@@ -113,7 +113,7 @@ def products() -> Iterator[tuple[Path, str]]:
     yield DOCS / "cautions.md", cautions_page()
     yield from ((RULE_PAGES / name, page) for name, page in pages().items())
     yield from ((MOVEMENT_PAGES / name, page) for name, page in movement_pages(library()).items())
-    drawn = (key for key in library().keys() if is_drawn(library().movement(key)))  # noqa: SIM118  # no mapping
+    drawn = (key for key, movement in library().movements().items() if is_drawn(movement))
     yield from ((MOVEMENT_PAGES / "pictures" / f"{key}.svg", small_picture_svg(key)) for key in drawn)
     yield from ((DOCS / "pictures" / f"{key}.svg", movement_picture_svg(key)) for key in PICTURED)
 

@@ -144,14 +144,15 @@ def check_plan(file: str, text: str, beside: Callable[[str], str | None], fed: F
     if fed is not None and any(map(asks_for_last_time, read.weeks)):
         read = read._replace(weeks=fed(read.weeks, table))
     waiting = bool(read.weeks) and any(f.level is Level.error and f.place.file == file for f in read.findings)
-    before = followed_by(read.weeks[0], file, beside) if read.weeks else None
-    weeks = _checked(read.weeks, table, before if isinstance(before, Followed) else None, waiting=waiting)
+    follows = followed_by(read.weeks[0], file, beside) if read.weeks else None
+    before = follows if isinstance(follows, Followed) else None
+    weeks = _checked(read.weeks, table, before, waiting=waiting)
     if len(weeks) > 1:
         from setwright.rules.over_weeks import told_once  # noqa: PLC0415 - only a block needs it
 
         told = told_once({one.week.number: one.verdict for one in weeks})
         weeks = tuple(one._replace(told=told[one.week.number]) for one in weeks)
-    unread = [before.finding] if isinstance(before, NotFollowed) else []
+    unread = [follows.finding] if isinstance(follows, NotFollowed) else []
     logo = unusable_logo(weeks[0].week, file) if weeks else None
     unread += [logo] if logo else []
     return Checked(
@@ -165,7 +166,7 @@ def check_plan(file: str, text: str, beside: Callable[[str], str | None], fed: F
         complete=read.complete,
         waiting=waiting,
         table=table if weeks else None,
-        before=before if isinstance(before, Followed) else None,
+        before=before,
     )
 
 

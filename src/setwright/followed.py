@@ -30,9 +30,8 @@ class NotFollowed(NamedTuple):
 def followed_by(week: Week, plan: str, beside: Callable[[str], str | None]) -> Followed | NotFollowed | None:
     """The week that ``week`` follows, or why there is none; None when it follows nothing.
 
-    Of a file of several weeks it is the last one, unless one is named.
-
-    ``plan`` is the name of the file that ``week`` stands in, ``beside`` gives the text of a file beside it.
+    Of a file of several weeks it is the last one, unless one is named. ``plan`` is the name of the file that
+    ``week`` stands in, ``beside`` gives the text of a file beside it.
     """
     name, place = week.follows, week.follows_place
     if name is None or place is None:
@@ -56,9 +55,8 @@ def followed_by(week: Week, plan: str, beside: Callable[[str], str | None]) -> F
     read, table = read_plan(file, text, lambda other: beside(str(path.parent / other)))
     errors = sum(finding.level is Level.error for finding in read.findings)
     if errors or not read.weeks:
-        faults = "1 error" if errors == 1 else f"{errors} errors"
         change = f"mend what `setwright check {file}` says, or take `follows` out"
-        return not_read(f"{file} has {faults}, so nothing is compared with it", change)
+        return not_read(f"{file} has {plural(errors, 'error')}, so nothing is compared with it", change)
     if number is not None and number > len(read.weeks):
         has = plural(len(read.weeks), "week")
         return not_read(f"{file} has {has}, so no week {number}", f"write a week from 1 to {len(read.weeks)}")

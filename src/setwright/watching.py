@@ -9,6 +9,7 @@ from typing import Final, NamedTuple
 
 from setwright.checked import Checked, check_file
 from setwright.files import CannotRun, plans_in, read_beside, read_text, yaml_in
+from setwright.reading.words import plural
 from setwright.records.last_time import fed
 from setwright.report.wrapping import WIDTH, plain
 
@@ -21,7 +22,6 @@ GONE_S: Final = 0.5
 
 Mark = tuple[int, int, int] | None
 """Time, size and number of a file as the file system knows it; None when there is no such file."""
-
 
 CLEAR: Final = "\033[H\033[2J"
 """Cursor to the top left, screen cleared (ECMA-48: CUP, ED); the cursor is never hidden."""
@@ -81,7 +81,7 @@ class Watched:
     def head(self) -> str:
         """One line: what is watched, when it was checked, how to end."""
         beside = len(self._marks.keys() - self._plans.keys())
-        others = f" and {beside} file{'' if beside == 1 else 's'} beside" if beside else ""
+        others = f" and {plural(beside, 'file')} beside" if beside else ""
         rest = f"{others}; checked at {time.strftime('%H:%M:%S')}; Ctrl-C ends."
         names = plain(", ".join(map(str, self._named)))
         fits = len(f"Watching {names}{rest}") <= WIDTH

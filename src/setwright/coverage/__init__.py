@@ -11,7 +11,6 @@ from setwright.coverage.cover import cover
 from setwright.coverage.shapes import (
     PARTS,
     Coverage,
-    Movement,
     Part,
     PartCover,
     SessionCover,
@@ -19,6 +18,7 @@ from setwright.coverage.shapes import (
     Work,
     total,
 )
+from setwright.library.table import Movement
 
 __all__ = [
     "PARTS",

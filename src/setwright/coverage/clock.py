@@ -50,7 +50,7 @@ def _item_seconds(item: Item, counts: Counts) -> float:
 
 def warm_up_seconds(item: Item) -> float:
     """Seconds of the warm-up sets of a line."""
-    warm_up = item.dose.warm_up if item.dose and item.dose.warm_up else item.warm_up
+    warm_up = item.warm_up_sets
     if warm_up is None:
         return 0.0
     return WARM_UP_SET_S * (warm_up.count or sum(step.sets for step in warm_up.steps))

@@ -27,7 +27,7 @@ from setwright.model.plan import DAYS, Session, Week
 NEVER_ACROSS: Final[frozenset[Part]] = frozenset({"costal"})
 """Parts whose lever is gone past the midline in every crossing move (docs/engine.md)."""
 
-_NO_SETS = Sets()
+_NO_SETS: Final = Sets()
 
 
 def cover(week: Week, table: Library | None = None) -> Coverage:

@@ -1,4 +1,4 @@
-"""What is left without a set when a week is cut: lines by their priority, a session missed, a week missed."""
+"""What is left without a set when a week is cut, by the priority of its lines, and when one is missed."""
 
 from collections.abc import Iterable, Sequence
 from typing import Final, NamedTuple
@@ -50,11 +50,6 @@ def priority(work: Work) -> int:
         return work.item.priority
     own = work.item.priority
     return own if own > max(work.group.priority, USUAL) else work.group.priority
-
-
-def without_session(week: Coverage, day: int) -> tuple[str, ...]:
-    """What the week no longer trains when a session is missed; ``day``: its place in the week."""
-    return lost(week.works, [work for work in week.works if work.day != day])
 
 
 def without_week(weeks: Sequence[Coverage], missed: int) -> tuple[str, ...]:

@@ -3,13 +3,13 @@
 import math
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
-from typing import Any, Final, Literal, NamedTuple
+from typing import Final, Literal, NamedTuple
 
+from setwright.library.table import Movement
 from setwright.model.plan import Group, Item, Session, Week
 from setwright.places import Place
 from setwright.reading.counting import Counted
 
-Movement = Mapping[str, Any]
 Counts = Mapping[Place, Counted]
 Part = Literal["clavicular", "sternal", "costal"]
 Answer = Literal["yes", "partly", "no"]

@@ -4,7 +4,8 @@ from collections.abc import Iterator, Sequence
 from typing import Final, Literal, NamedTuple
 
 from setwright.coverage.muscles import GROUPS
-from setwright.coverage.shapes import CLASSES, Coverage, Movement, Sets, Work, total
+from setwright.coverage.shapes import CLASSES, Coverage, Sets, Work, total
+from setwright.library.table import Movement
 from setwright.model.room import kilograms
 from setwright.reading.dose import MAX_KINDS, Load
 

@@ -12,7 +12,10 @@ from typing import Final
 from setwright.engine.geometry import PARTS
 from setwright.engine.tones import LEAST_COSINE, LEAST_LEVER
 
-FOLLOWING_PATTERNS: Final = frozenset({"horizontal push", "vertical push", "downward push", "fly"})
+PRESSES: Final = frozenset({"horizontal push", "vertical push", "downward push"})
+"""Patterns of a press."""
+
+FOLLOWING_PATTERNS: Final = PRESSES | {"fly"}
 """Patterns whose travel is called after a line; a pull that loads the chest only assists."""
 
 ALSO_FOLLOWING: Final = frozenset({"dumbbell-pullover"})

@@ -1,17 +1,14 @@
 """Which crossing moves finish which presses: entries of the library, ranked by how well their lines agree."""
 
 from collections.abc import Mapping
-from typing import Any, Final
+from typing import Any
 
 from setwright.engine.geometry import PARTS
-from setwright.engine.lines import NO_LINE, agree, likeness, ranked
-
-PRESSES: Final = frozenset({"horizontal push", "vertical push", "downward push"})
-
-Entry = Mapping[str, Any]
+from setwright.engine.lines import NO_LINE, PRESSES, agree, likeness, ranked
+from setwright.library.table import Movement
 
 
-def paired(entry: Entry, everything: Mapping[str, Entry]) -> list[dict[str, Any]]:
+def paired(entry: Movement, everything: Mapping[str, Movement]) -> list[dict[str, Any]]:
     """For a press every crossing move, for a crossing move every press, best first; for others none.
 
     ``everything``: entries by key, scored or not. Each pair: key and name of the other, ``same_line`` (cosine
@@ -37,7 +34,7 @@ def paired(entry: Entry, everything: Mapping[str, Entry]) -> list[dict[str, Any]
     ]
 
 
-def partners(entry: Entry, pairs: list[dict[str, Any]]) -> list[dict[str, Any]]:
+def partners(entry: Movement, pairs: list[dict[str, Any]]) -> list[dict[str, Any]]:
     """The pairs that are told of a movement: all of a press, those it finishes of a crossing move.
 
     >>> partners({"crossing": True}, [{"key": "dip", "finishes": False}])
@@ -46,7 +43,7 @@ def partners(entry: Entry, pairs: list[dict[str, Any]]) -> list[dict[str, Any]]:
     return [one for one in pairs if one["finishes"] or not entry["crossing"]]
 
 
-def _pair(one: Entry, other: Entry) -> bool:
+def _pair(one: Movement, other: Movement) -> bool:
     """Whether one of the two is a crossing move and the other a press that is none."""
     crossing, press = (one, other) if one["crossing"] else (other, one)
     return bool(
@@ -57,5 +54,5 @@ def _pair(one: Entry, other: Entry) -> bool:
     )
 
 
-def _profile(entry: Entry) -> list[float]:
+def _profile(entry: Movement) -> list[float]:
     return [entry["parts"][part]["align_path"] for part in PARTS]

@@ -4,13 +4,10 @@ from collections.abc import Iterator
 from typing import Final
 
 from setwright.checked import Checked, CheckedWeek
-from setwright.glance.shapes import few
+from setwright.glance.shapes import MOST_FINDINGS, few
 from setwright.reading.words import span
 from setwright.rules import RULES
 from setwright.rules.matrix import MatrixRow
-
-MOST_GAPS: Final = 2
-"""Findings told in full; more are counted (choice)."""
 
 PLAIN: Final = ("yes", "cannot be")
 """Answers of the matrix that need no word here."""
@@ -25,6 +22,7 @@ OF_BALANCE: Final = frozenset(rule.id for rule in RULES if rule.cells) | {
     "bottom-lines-hold-all-the-pulls",
     "light-before-heavy",
 }
+"""The rules about pull against push and about the parts of the chest."""
 
 
 def balance(checked: Checked, one: CheckedWeek) -> Iterator[str]:
@@ -34,10 +32,10 @@ def balance(checked: Checked, one: CheckedWeek) -> Iterator[str]:
     yield from _sides(one)
     found = [finding for finding in checked.findings if finding.rule in OF_BALANCE]
     found.sort(key=lambda finding: -finding.level)
-    for finding in found[:MOST_GAPS]:
+    for finding in found[:MOST_FINDINGS]:
         yield f"{finding.level.name.capitalize()}: {finding.message}. Change: {finding.change}."
-    if len(found) > MOST_GAPS:
-        yield f"And {len(found) - MOST_GAPS} more: `setwright check` tells each."
+    if len(found) > MOST_FINDINGS:
+        yield f"And {len(found) - MOST_FINDINGS} more: `setwright check` tells each."
     allowed = [f"{silenced.finding.rule} ({silenced.reason})" for silenced in checked.allowed]
     if allowed:
         yield f"Allowed on purpose: {few(allowed)}."
@@ -61,8 +59,8 @@ def _sides(one: CheckedWeek) -> Iterator[str]:
 
 def _parts(one: CheckedWeek) -> str:
     if not one.matrix:
-        few = one.coverage.chest
-        left = f"has {few}, too few to say what is left out" if few.high else "is not trained this week"
+        sets = one.coverage.chest
+        left = f"has {sets}, too few to say what is left out" if sets.high else "is not trained this week"
         return f"The chest {left}."
     return f"Chest: {'; '.join(map(_part, one.matrix))}."
 

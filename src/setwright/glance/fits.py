@@ -9,13 +9,12 @@ from setwright.coverage.clock import SETUP_S, entry_seconds
 from setwright.glance.shapes import few, told
 from setwright.glance.stations import scarce
 from setwright.model.plan import Week
-from setwright.reading.words import listed, number, plural
+from setwright.reading.words import MINUTE_S, listed, number, plural
 from setwright.rules.aims import training
 from setwright.rules.queues import people_at
 
 RULES: Final = frozenset({"session-over-time", "too-few-stations", "rest-shorter-than-the-floor-allows"})
 """The rules about time and places."""
-MINUTE_S: Final = 60
 MOST_SESSIONS: Final = 4
 """Sessions told block by block; more are counted (choice)."""
 MOST_STATIONS: Final = 6

@@ -11,7 +11,7 @@ from setwright.findings import Finding, Level
 from setwright.glance.lines import every_line
 from setwright.glance.shapes import few
 from setwright.model.people import Athlete
-from setwright.model.plan import Group, Item, Week
+from setwright.model.plan import Week
 from setwright.model.theirs import lines_of, names_of
 from setwright.reading.words import listed
 
@@ -68,16 +68,10 @@ def _changes(week: Week, athlete: Athlete) -> Iterator[str]:
     """What an athlete does in place of a line, and what is left out for them by name."""
     called = names_of(week, athlete)
     for session in week.sessions:
-        for entry in session.warm_up + session.work:
-            for item in _items((entry,)):
-                if called & {*entry.not_for, *item.not_for}:
-                    yield f"without {item.name}"
-                    continue
-                lines = lines_of(item, called)
-                if lines != (item,):
-                    yield f"{listed([line.name for line in lines])} for {item.name}"
-
-
-def _items(entries: Iterable[Item | Group]) -> Iterator[Item]:
-    for entry in entries:
-        yield from entry.items if isinstance(entry, Group) else (entry,)
+        warm_up = ((item, None) for item in session.warm_up)
+        for item, group in (*warm_up, *session.lines()):
+            lines = lines_of(item, called)
+            if called & {*item.not_for, *(group.not_for if group else ())}:
+                yield f"without {item.name}"
+            elif lines != (item,):
+                yield f"{listed([line.name for line in lines])} for {item.name}"

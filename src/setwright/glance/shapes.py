@@ -8,6 +8,8 @@ from setwright.reading.words import listed
 
 MOST_NAMED: Final = 3
 """Things named in a line; more are counted (choice)."""
+MOST_FINDINGS: Final = 2
+"""Findings told in full; more are counted (choice)."""
 
 
 class Answer(NamedTuple):
@@ -41,10 +43,10 @@ def few(names: Sequence[str], most: int = MOST_NAMED) -> str:
     return f"{', '.join(every[:most])} and {len(every) - most} more"
 
 
-def told(findings: Iterable[Finding], rules: frozenset[str], most: int = 2) -> Iterator[str]:
-    """What some rules found, one sentence each with its level; more than ``most`` are counted."""
+def told(findings: Iterable[Finding], rules: frozenset[str]) -> Iterator[str]:
+    """What some rules found, one sentence each with its level; more than two are counted."""
     found = [finding for finding in findings if finding.rule in rules]
-    for finding in found[:most]:
+    for finding in found[:MOST_FINDINGS]:
         yield f"{finding.level.name.capitalize()}: {finding.message}."
-    if len(found) > most:
-        yield f"And {len(found) - most} more: `setwright check` tells each."
+    if len(found) > MOST_FINDINGS:
+        yield f"And {len(found) - MOST_FINDINGS} more: `setwright check` tells each."

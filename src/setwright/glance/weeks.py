@@ -9,17 +9,13 @@ from setwright.coverage.trend import Planned, fullest, hard_sets
 from setwright.glance.shapes import few
 from setwright.library.table import Library
 from setwright.reading.weeks import say_weeks
-from setwright.reading.words import listed, number
+from setwright.reading.words import HANDS, listed, number
 from setwright.rules.past import pasts
 
 Before = tuple[str, Coverage] | None
 
 NO_LIGHTER: Final = "Lighter week: none."
 PRIORITIES: Final = {1: "priority 1", 2: "priorities 1 and 2"}
-BOTH: Final = 2
-"""Hands, with the load typed in each."""
-MOST_NAMED: Final = 3
-"""Lines named that a cut takes; more are counted (choice)."""
 
 
 def lighter_sentence(weeks: Sequence[Coverage], before: Before, table: Library) -> str:
@@ -46,7 +42,7 @@ def cut_sentences(weeks: Sequence[Coverage]) -> Iterator[str]:
             alike.setdefault(cut, []).append(week.week.number)
     for (to, gone, loses), numbers in sorted(alike.items(), key=lambda one: (-one[0][0], one[1])):
         held = f" in {say_weeks(numbers)}" if len(numbers) < len(weeks) else ""
-        yield f"Cut to {PRIORITIES[to]}{held} (out: {few(gone, MOST_NAMED)}): {_loses(loses)}."
+        yield f"Cut to {PRIORITIES[to]}{held} (out: {few(gone)}): {_loses(loses)}."
 
 
 def missed_sentence(weeks: Sequence[Coverage]) -> str:
@@ -65,7 +61,7 @@ def planned_text(planned: Planned) -> str:
         plus = load.plus if load.plus_high is None else load.plus_high
         return f"{'+' if (plus or 0) >= 0 else '-'}{number(abs(plus or 0))} {load.unit}"
     figure = number((load.low if load.high is None else load.high) or 0)
-    return f"{'2 x ' if load.hands == BOTH else ''}{figure} {'%' if load.kind == 'percent' else load.unit}"
+    return f"{'2 x ' if load.hands == HANDS else ''}{figure} {'%' if load.kind == 'percent' else load.unit}"
 
 
 def _loses(names: Sequence[str]) -> str:

@@ -36,6 +36,6 @@ def with_known_stations(gym: Gym, table: Library) -> tuple[Gym, tuple[Finding, .
 
 def _asked_for(table: Library) -> Iterator[str]:
     """The stations of every movement; of "A or B" each of the two as well."""
-    for key in table.keys():  # noqa: SIM118 - keys() of the library, not of a dict
-        for need in table.movement(key)["needs"]:
+    for movement in table.movements().values():
+        for need in movement["needs"]:
             yield from (need, *need.split(" or "))

@@ -13,6 +13,9 @@ from setwright.library.names import fold, likeness, pairs, without_dose_words
 
 LIBRARY_FILE: Final = Path(__file__).parents[1] / "data" / "library.json"
 
+Movement = Mapping[str, Any]
+"""A movement as ``data/library.json`` has it, figures of the engine too where it is scored."""
+
 MODEL_NOTE: Final = "Mechanical figures from one cadaver-sized model; not muscle activity, not growth"
 """Stands wherever a figure of the model is shown."""
 
@@ -42,11 +45,11 @@ class Library:
     """The movements and their names, from a mapping in the form "setwright-library/1"."""
 
     def __init__(self, data: Mapping[str, Any]) -> None:
-        self._movements: Mapping[str, Mapping[str, Any]] = data["movements"]
+        self._movements: Mapping[str, Movement] = data["movements"]
         self._names: Mapping[str, str] = data["names"]
         self._ambiguous: Mapping[str, Mapping[str, Any]] = data["ambiguous"]
 
-    def extended(self, movements: Mapping[str, Mapping[str, Any]], names: Mapping[str, str]) -> "Library":
+    def extended(self, movements: Mapping[str, Movement], names: Mapping[str, str]) -> "Library":
         """A library with more or other movements, by key, and more names, folded, with their keys."""
         return Library(
             {
@@ -56,9 +59,13 @@ class Library:
             }
         )
 
-    def movement(self, key: str) -> Mapping[str, Any]:
+    def movement(self, key: str) -> Movement:
         """One movement by its key. Raises: KeyError."""
         return self._movements[key]
+
+    def movements(self) -> Mapping[str, Movement]:
+        """Every movement by its key, in the order of the library."""
+        return self._movements
 
     def keys(self) -> list[str]:
         """The key of every movement, in the order of the library."""

@@ -3,11 +3,11 @@
 import datetime as dt
 from typing import Final, Literal, NamedTuple
 
-from setwright.library.table import Library
-from setwright.loads.bodyweight import Movement, added, body_kg, by_bodyweight, lifted_body
+from setwright.library.table import Library, Movement
+from setwright.loads.bodyweight import added, body_kg, by_bodyweight, lifted_body
 from setwright.loads.handbook import percent_for
 from setwright.loads.maxes import WHOLE, MaxFound, NoMax, max_of
-from setwright.loads.means_of import means_of
+from setwright.loads.means_of import BOTH, means_of
 from setwright.loads.ranges import Range, one
 from setwright.model.people import Athlete
 from setwright.model.plan import Item, Week
@@ -16,7 +16,6 @@ from setwright.reading.dose import MAX_KINDS, Load, MaxKind
 from setwright.reading.measures import Unit
 
 Way = Literal["in all", "in each hand", "added to the body"]
-BOTH_HANDS: Final = 2
 
 
 class Kilograms(NamedTuple):
@@ -185,7 +184,8 @@ def _bar(load: Load, movement: Movement, week: Week) -> _Part | NoNumber:
 
 
 def _last(load: Load, line: _Line, item: Item) -> _Part | NoNumber:
-    every = (one.kg for one in line.week.lifted if (one.who, one.place) == (line.athlete.name, item.place))
+    whose = line.athlete.name, item.place
+    every = (lifted.kg for lifted in line.week.lifted if (lifted.who, lifted.place) == whose)
     last_kg = next(every, None)
     if last_kg is None:
         return NoNumber(f"what was lifted {load.name or 'last time'} is not known")
@@ -197,7 +197,7 @@ def _last(load: Load, line: _Line, item: Item) -> _Part | NoNumber:
 def _way(load: Load, movement: Movement) -> Way:
     if by_bodyweight(movement):
         return "added to the body"
-    return "in each hand" if load.hands == BOTH_HANDS or each_hand(movement) else "in all"
+    return "in each hand" if load.hands == BOTH or each_hand(movement) else "in all"
 
 
 def each_hand(movement: Movement) -> bool:

@@ -1,14 +1,13 @@
 """How much of the body a movement lifts, and what a load comes to with it."""
 
 from collections.abc import Mapping
-from typing import Any, Final
+from typing import Final
 
+from setwright.library.table import Movement
 from setwright.loads.ranges import Range, one
 from setwright.model.people import Athlete
 from setwright.model.room import kilograms
 from setwright.reading.dose import Load
-
-Movement = Mapping[str, Any]
 
 NOTHING: Final = one(0.0)
 

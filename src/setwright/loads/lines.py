@@ -3,12 +3,11 @@
 from collections.abc import Iterator
 from typing import Final, NamedTuple
 
-from setwright.library.table import Library
-from setwright.loads.bodyweight import Movement
+from setwright.library.table import Library, Movement
 from setwright.model.people import Athlete
 from setwright.model.plan import Group, Item, Session, Week
 from setwright.model.theirs import lines_done
-from setwright.reading.dose import Load, SetGroup, SetWork, WarmUp
+from setwright.reading.dose import Load, SetGroup, SetWork
 
 FOUND_ON_THE_DAY: Final = ("top_set", "test")
 """Kinds of sets whose load is worked up to, not worked out."""
@@ -33,11 +32,6 @@ class Line(NamedTuple):
     def line(self) -> int:
         """The line of the plan it stands on."""
         return self.item.place.line
-
-    @property
-    def warm_up(self) -> WarmUp | None:
-        """The warm-up sets of the line, None where none are written."""
-        return self.item.warm_up or (self.item.dose.warm_up if self.item.dose else None)
 
 
 class Lift(NamedTuple):

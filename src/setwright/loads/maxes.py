@@ -5,7 +5,8 @@ from collections.abc import Iterable, Mapping
 from typing import Final, NamedTuple
 
 from setwright.library.percents import maxes_of
-from setwright.loads.bodyweight import Movement, lifted
+from setwright.library.table import Movement
+from setwright.loads.bodyweight import lifted
 from setwright.loads.estimates import TooManyReps, estimated_max
 from setwright.loads.ranges import Range, one
 from setwright.model.people import HOW_KINDS, Athlete, Best, How, Max

@@ -2,8 +2,9 @@
 
 import re
 from collections.abc import Mapping
-from typing import Any, Final, Literal, NamedTuple
+from typing import Final, Literal, NamedTuple
 
+from setwright.library.table import Movement
 from setwright.model.room import Gym, Stock
 
 Kind = Literal["bar", "sleeve", "belt", "weight", "stack", "band", "bodyweight", "other"]
@@ -30,7 +31,7 @@ class LoadedBy(NamedTuple):
     stock: tuple[Stock, ...] = ()
 
 
-def means_of(movement: Mapping[str, Any], gym: Gym) -> LoadedBy:
+def means_of(movement: Movement, gym: Gym) -> LoadedBy:
     """What the movement is loaded by here; of several implements the first that the gym has.
 
     "sleeve": plates on one end of a bar; "belt": plates on the body, which a load asks for and no movement.
@@ -44,7 +45,7 @@ def means_of(movement: Mapping[str, Any], gym: Gym) -> LoadedBy:
     return next((way for way in ways if way.stock or _there(way, gym)), ways[0])
 
 
-def _way(implement: str, movement: Mapping[str, Any], gym: Gym) -> LoadedBy:
+def _way(implement: str, movement: Movement, gym: Gym) -> LoadedBy:
     kind = _KINDS.get(implement, "other")
     if kind == "bar":
         return LoadedBy(kind, stock=_bars(movement, gym, trap=implement == "trap bar"))
@@ -71,7 +72,7 @@ def _there(way: LoadedBy, gym: Gym) -> bool:
             return kind == "other"
 
 
-def _bars(movement: Mapping[str, Any], gym: Gym, *, trap: bool) -> tuple[Stock, ...]:
+def _bars(movement: Movement, gym: Gym, *, trap: bool) -> tuple[Stock, ...]:
     """The straight bars; a curved one serves curls and extensions of the elbow only."""
     if trap:
         return gym.bars_named("trap")

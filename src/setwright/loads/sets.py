@@ -52,14 +52,14 @@ def ramp_percents(count: int) -> tuple[float, ...]:
 
 
 def _warm_up(line: Line, work: tuple[Sets, ...], week: Week, table: Library) -> Iterator[Sets]:
-    warm_up = line.warm_up
+    warm_up = line.item.warm_up_sets
     if warm_up is None:
         return
     for step in warm_up.steps:
         wanted = loads_asked(step.load, line, week, table) if step.load else ()
         yield Sets("warm-up", wanted, step.load, step.sets, step.amount)
     for percent in ramp_percents(warm_up.count or 0):
-        wanted = tuple(_part(one, percent, line, week) for one in work[0].wanted) if work else ()
+        wanted = tuple(_part(whole, percent, line, week) for whole in work[0].wanted) if work else ()
         yield Sets("warm-up", wanted, percent=percent)
 
 
@@ -74,9 +74,9 @@ def _drops(line: Line, known: Mapping[Load | None, tuple[Wanted, ...]], week: We
             less = drop.by_percent or 0.0
             left *= 1 - less / WHOLE
             wanted = tuple(
-                _part(one, left, line, week)
-                for one in known[start]
-                if isinstance(one.asked, Kilograms) and one.asked.way != "added to the body"
+                _part(whole, left, line, week)
+                for whole in known[start]
+                if isinstance(whole.asked, Kilograms) and whole.asked.way != "added to the body"
             )
             if wanted:
                 yield Sets("drop", wanted, start, percent=left, less=less)

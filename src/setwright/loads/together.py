@@ -9,6 +9,7 @@ from typing import Final, NamedTuple
 from setwright.loads.plates import SLEEVES, Rack, every_way
 from setwright.loads.put import Piece, Put, Use, pieces
 from setwright.model.room import Gym
+from setwright.reading.words import plural
 
 MOST_WAYS: Final = 100
 """Ways to one load that are tried, the fewest plates first (choice)."""
@@ -30,11 +31,8 @@ class Short(NamedTuple):
         """In words, plates by the pair: "2 pairs of 20 kg plates wanted, 1 there"."""
         if self.what != "plates":
             return f"{self.wanted} of {self.piece.words} {self.what} wanted, {self.there} there"
-        pairs = self.wanted // SLEEVES
-        return (
-            f"{pairs} {'pair' if pairs == 1 else 'pairs'} of {self.piece.words} plates wanted, "
-            f"{self.there // SLEEVES} there"
-        )
+        pairs, there = plural(self.wanted // SLEEVES, "pair"), self.there // SLEEVES
+        return f"{pairs} of {self.piece.words} plates wanted, {there} there"
 
 
 class Together(NamedTuple):

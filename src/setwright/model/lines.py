@@ -59,6 +59,11 @@ class Item(Frozen):
     private_note: str | None = None
 
     @property
+    def warm_up_sets(self) -> WarmUp | None:
+        """The warm-up sets of the line, typed in it or under it; None where none are written."""
+        return self.dose.warm_up if self.dose and self.dose.warm_up else self.warm_up
+
+    @property
     def line_loads(self) -> tuple[Load, ...]:
         """Every load that the line says of its work sets; the item's own where it has no dose."""
         if self.dose is None:

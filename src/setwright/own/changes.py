@@ -11,7 +11,7 @@ from setwright.library.rows import ElbowKey, HandKey, HandPath, Path, Row
 from setwright.model.own import OwnMovement, Vector
 from setwright.own.body import CM_A_METRE, Size
 from setwright.own.fault import Unfit
-from setwright.own.postures import force_of
+from setwright.own.postures import arm_at, force_of
 
 NOTCH_M: Final = 1.4
 """Height of the notch of a model that stands (choice: the library's floor pivot lies as deep)."""
@@ -182,8 +182,7 @@ def _hand_turned(key: HandKey, start: Vector, touch: Vector, turn: float) -> Han
 
 
 def _elbow_turned(key: ElbowKey, turn: float) -> ElbowKey:
-    p, e = map(radians, key.plane_elevation_deg)
-    x, y, z = _turned((sin(p) * sin(e), -cos(e), cos(p) * sin(e)), turn)
+    x, y, z = _turned(arm_at(*key.plane_elevation_deg), turn)
     plane = degrees(np.arctan2(x, z))
     elevation = degrees(np.arccos(np.clip(-y, -1, 1)))
     return key.model_copy(

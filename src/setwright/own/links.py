@@ -1,22 +1,20 @@
 """Which movement finishes which, when a plan adds movements of its own that are like shipped ones."""
 
 from collections.abc import Mapping
-from typing import Any
 
-from setwright.library.table import Library
+from setwright.library.table import Library, Movement
 
-Entries = dict[str, Mapping[str, Any]]
+Entries = dict[str, Movement]
 
 
-def linked(shipped: Library, own: Mapping[str, Mapping[str, Any]], like: Mapping[str, str]) -> Entries:
+def linked(shipped: Library, own: Mapping[str, Movement], like: Mapping[str, str]) -> Entries:
     """Every movement by key, those that changed or came new; partners of a movement hold for its likes too.
 
     ``like``: own key to the shipped one. Entries of ``own`` may hold ``partner_of``: what to add to the
     partners of others, by their key.
     """
     changed: Entries = {}
-    everything = {key: shipped.movement(key) for key in shipped.keys()} | dict(own)  # noqa: SIM118 - keys() of the library
-    for key, entry in everything.items():
+    for key, entry in {**shipped.movements(), **own}.items():
         partners = entry.get("partners")
         if partners is None:
             continue

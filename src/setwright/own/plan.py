@@ -4,13 +4,13 @@ from collections.abc import Callable
 from typing import NamedTuple
 
 from setwright.library.resolve import resolve
-from setwright.library.table import Library, library
+from setwright.library.table import Library, Movement, library
 from setwright.model.in_force import in_force
 from setwright.model.people import Athlete
 from setwright.model.plan import Week
 from setwright.model.reader import BlockRead, read_block
 from setwright.own.body import model_size, size_of
-from setwright.own.sized import Movement, sized
+from setwright.own.sized import sized
 from setwright.own.table import own_table
 from setwright.reading.gathering import Gathering
 

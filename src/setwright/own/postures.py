@@ -57,8 +57,7 @@ def _key(posture: Posture) -> ElbowKey:
 
 def _forearm(posture: Posture) -> Vector:
     """Unit direction from elbow to hand."""
-    p, e = radians(posture.plane), radians(posture.up)
-    arm = (sin(p) * sin(e), -cos(e), cos(p) * sin(e))
+    arm = arm_at(posture.plane, posture.up)
     if posture.forearm is None:
         return arm
     toward = _unit(posture.forearm)
@@ -76,6 +75,15 @@ def _forearm(posture: Posture) -> Vector:
     hand = _unit(aside)
     x, y, z = (cos(bend) * a + sin(bend) * b for a, b in zip(arm, hand, strict=True))
     return x, y, z
+
+
+def arm_at(plane: float, elevation: float) -> Vector:
+    """Unit direction from shoulder to elbow, thorax frame; plane and elevation of the arm in degrees.
+
+    Source: as ``engine.frames.elbow_direction``, without its arrays.
+    """
+    p, e = radians(plane), radians(elevation)
+    return sin(p) * sin(e), -cos(e), cos(p) * sin(e)
 
 
 def _unit(vector: tuple[float, ...]) -> Vector:

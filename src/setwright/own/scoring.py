@@ -23,11 +23,12 @@ from setwright.reading.gathering import Gathering
 OUT_OF_REACH_M: Final = 0.005
 """How far beyond the arm's length a hand may be asked for (choice: half a centimetre is a rounded number)."""
 
-
 HELPED: Final = (
     "The load pulls the hand the way it goes, so it helps: the pulley is on the wrong side, behind the hand, "
     "or the postures are not in the order of the lift."
 )
+_NOT_HELD: Final = "the model finds no muscle forces that hold one of the postures typed"
+_MEND: Final = "mend the posture, grip or pulley, or keep it: it then counts for its muscles only"
 
 
 def scored(
@@ -64,17 +65,12 @@ def scored(
             yield own, None
         return
     done = [_entry(entries[key_of(own)], fields[n], _why_not(arms, n)) for n, (own, _) in enumerate(fit)]
-    everything = {key: shipped.movement(key) for key in shipped.keys()}  # noqa: SIM118 - keys() of the library
-    everything |= {entry["key"]: entry for entry in done}
+    everything = {**shipped.movements(), **{entry["key"]: entry for entry in done}}
     for (own, _), entry in zip(fit, done, strict=True):
         if entry["refused"]:
             message = f"{own.name} is not scored: {_plain(entry['refused'])}"
             found.say(rules.OWN_NOT_SCORED, own.place, message, _MEND)
         yield own, {**entry, **_partners(entry, everything)}
-
-
-_NOT_HELD: Final = "the model finds no muscle forces that hold one of the postures typed"
-_MEND: Final = "mend the posture, grip or pulley, or keep it: it then counts for its muscles only"
 
 
 def _row(key: str, entry: Entry, path: Path) -> Row:

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from typing import Any, Final
 
-Movement = Mapping[str, Any]
+from setwright.library.table import Movement
 
 LENGTHS: Final = frozenset({"lever_mm", "hand_cm", "load_arm_cm"})
 """Figures of the engine that are lengths of the lifter."""

@@ -1,11 +1,10 @@
 """The library of one plan: the shipped movements and those of the coach's own."""
 
-from collections.abc import Mapping
-from typing import Any, NamedTuple
+from typing import Final, NamedTuple
 
 from setwright.findings import Finding
 from setwright.library.names import fold
-from setwright.library.table import Library, library
+from setwright.library.table import Library, Movement, library
 from setwright.model.own import OwnMovement
 from setwright.model.plan import Week
 from setwright.own.body import Size, model_size
@@ -14,7 +13,8 @@ from setwright.own.links import linked
 from setwright.reading import key_rules as rules
 from setwright.reading.gathering import Gathering
 
-OWN = "own movements"
+OWN: Final = "own movements"
+"""Where a fault of one stands, in words."""
 
 
 class OwnTable(NamedTuple):
@@ -50,7 +50,7 @@ class _Builder:
     """Entries by key; ``like``: the shipped key of those whose arm path is that of another movement."""
 
     def __init__(self, shipped: Library, found: Gathering) -> None:
-        self.entries: dict[str, Mapping[str, Any]] = {}
+        self.entries: dict[str, Movement] = {}
         self.like: dict[str, str] = {}
         self._shipped = shipped
         self._found = found
@@ -63,10 +63,12 @@ class _Builder:
             return
         before = len(self._found.findings)
         base = self._base(own)
-        if base is not None:
-            entry = copied(own, self._shipped.movement(base), self._found)
-        elif own.like is None:
+        if own.like is None:
             entry = described(own, self._found)
+        elif base is None:
+            return
+        else:
+            entry = copied(own, self._shipped.movement(base), self._found)
         if len(self._found.findings) > before:
             return
         self.entries[key_of(own)] = entry

@@ -5,7 +5,8 @@ import math
 from collections.abc import Iterator, Sequence
 from typing import Final, NamedTuple
 
-from setwright.loads.bodyweight import Movement, added, by_bodyweight, lifted
+from setwright.library.table import Movement
+from setwright.loads.bodyweight import added, by_bodyweight, lifted
 from setwright.loads.estimates import TooManyReps, estimated_max
 from setwright.loads.ranges import Range
 from setwright.model.people import Athlete

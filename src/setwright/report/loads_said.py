@@ -2,8 +2,9 @@
 
 from typing import Final, NamedTuple
 
+from setwright.library.table import Movement
 from setwright.loads.asked_for import Kilograms, NoNumber
-from setwright.loads.bodyweight import Movement, share
+from setwright.loads.bodyweight import share
 from setwright.loads.maxes import WHOLE
 from setwright.loads.put import Put, mass_words
 from setwright.loads.sets import Sets

@@ -184,7 +184,7 @@ def _seconds(item: Item, counted: Counted) -> list[str]:
 
 
 def _warm_up(item: Item) -> Iterator[str]:
-    warm_up = item.dose.warm_up if item.dose and item.dose.warm_up else item.warm_up
+    warm_up = item.warm_up_sets
     sets = (warm_up.count or sum(step.sets for step in warm_up.steps)) if warm_up else 0
     if sets:
         yield f"{words.plural(sets, 'warm-up set')} never counted"

@@ -10,8 +10,7 @@ from setwright.model.plan import Allowed, Group, Item
 from setwright.rules import EVERY_RULE, allow_silences_nothing, unknown_rule_in_allow
 from setwright.rules.spoken import Spoken
 
-_IDS = frozenset(rule.id for rule in EVERY_RULE)
-
+_IDS: Final = frozenset(rule.id for rule in EVERY_RULE)
 
 ALWAYS_WIN: Final = frozenset({"limit-broken", "avoided-move"})
 """Rules about a clinician's limits: nothing in a plan silences them."""

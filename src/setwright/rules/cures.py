@@ -8,7 +8,7 @@ from setwright.coverage.clock import added_minutes
 from setwright.coverage.shapes import CLASSES, PULLS, PUSHES
 from setwright.model.people import Athlete
 from setwright.model.plan import Item
-from setwright.rules.rule import Case, Cure, doses, hand_words
+from setwright.rules.rule import Case, Cure, doses, hand_words, trusted_work
 
 SETS: Final = 3
 REPS: Final = {"heavy": 8, "moderate": 10, "light": 12}
@@ -25,7 +25,6 @@ PULLS_TO_PROPOSE: Final = (
     "machine-row", "bent-over-barbell-row", "inverted-row", "pull-up", "suspension-strap-row", "band-row",
 )  # fmt: skip
 """Pulls in the order they are proposed: little for the back to hold, easy to learn (choice, no source)."""
-
 
 PULLS_FROM_OVERHEAD_TO_PROPOSE: Final = (
     "close-grip-pulldown", "wide-grip-pulldown", "neutral-grip-pull-up", "pull-up", "chin-up",
@@ -123,13 +122,18 @@ def added(
     if movement is None:
         return None
     kind = case.means.load_class(movement)
-    both = movement["sides"] == "both"
-    minutes = round(added_minutes(SETS, REPS[kind], sides=1 if both else 2))
-    dose = f"{SETS} x {REPS[kind]}{'' if both else ' each side'} at {RIR[kind]} RIR"
+    minutes = round(added_minutes(SETS, REPS[kind], sides=1 if movement["sides"] == "both" else 2))
+    dose = f"{SETS} x {reps_of(movement, kind)}"
     facts = "; ".join(
         word for word in (fact, f"about {minutes} min", _room(session, minutes, movement)) if word
     )
     return Cure(f"{lead} {movement['name']}: {dose} ({facts})", movement)
+
+
+def reps_of(movement: Movement, load_class: str) -> str:
+    """The repetitions proposed for a movement of a class, with how many are left: "10 each side at 2 RIR"."""
+    side = "" if movement["sides"] == "both" else " each side"
+    return f"{REPS[load_class]}{side} at {RIR[load_class]} RIR"
 
 
 def straight_after(case: Case, press: Work, movement: Movement | None, session: SessionCover) -> Cure | None:
@@ -188,12 +192,8 @@ def _hardest(part: Part, movements: list[Movement], rank: Callable[[Movement], R
     top = max(map(rank, movements), default=None)
     best: Movement | None = None
     for movement in movements:
-        if rank(movement) == top and (best is None or _work(movement, part) - _work(best, part) >= CLEARLY):
+        if rank(movement) != top:
+            continue
+        if best is None or trusted_work(part, movement) - trusted_work(part, best) >= CLEARLY:
             best = movement
     return best
-
-
-def _work(movement: Movement, part: Part) -> float:
-    """Work on a part, 0 to 100; 0 where it can't be trusted."""
-    figures = movement["parts"][part]
-    return float(figures["work"]) if figures["trust"] == "solid" else 0.0

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from setwright.coverage import Work
 from setwright.rules.failing import to_failure
-from setwright.rules.rule import Case, Cure, Fault, Rule, seen
+from setwright.rules.rule import Case, Cure, Fault, Rule, seen, typed
 
 BAD = """\
 plan: A crew on duty
@@ -36,7 +36,7 @@ def find(case: Case) -> Iterator[Fault]:
                 f"stop {works[0].name} short of failure (`at 2 RIR`), keep such sets for days off duty, or "
                 "have whoever answers for the crew sign them off and write that under `allow:`"
             ),
-            seen=seen(works, lambda work: f"{work.name}: {work.item.dose.text}" if work.item.dose else ""),
+            seen=seen(works, lambda work: typed(work.item)),
             day=day,
         )
 

@@ -9,7 +9,7 @@ from setwright.model.plan import Item
 from setwright.reading.dose import SetGroup
 from setwright.rules.failing import every_kind, to_failure
 from setwright.rules.queues import alone
-from setwright.rules.rule import Case, Cure, Fault, Rule, seen
+from setwright.rules.rule import Case, Cure, Fault, Rule, seen, typed
 
 BAD = """\
 plan: Alone under the bar
@@ -57,7 +57,7 @@ def find(case: Case) -> Iterator[Fault]:
                 f"stop {works[0].name} short of failure (`at 2 RIR`), do it with dumbbells or on a machine, "
                 "or write `spotter: yes` in the gym file when somebody spots"
             ),
-            seen=seen(works, lambda work: f"{work.name}: {work.item.dose.text}" if work.item.dose else ""),
+            seen=seen(works, lambda work: typed(work.item)),
             day=works[0].day,
             level=Level.gap if nobody else None,
         )

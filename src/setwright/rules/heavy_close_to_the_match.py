@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from setwright.coverage import SessionCover, Work, total
+from setwright.reading.words import plural
 from setwright.rules.rule import CHOICE, Case, Cure, Fault, Option, Rule, counted, seen
 
 BAD = """\
@@ -55,7 +56,7 @@ def _heavy(case: Case, session: SessionCover) -> Iterator[Work]:
 
 
 def _away(days: int) -> str:
-    return "on the day of the match" if days == 0 else f"{days} day{'s' if days > 1 else ''} before the match"
+    return "on the day of the match" if days == 0 else f"{plural(days, 'day')} before the match"
 
 
 RULE = Rule(

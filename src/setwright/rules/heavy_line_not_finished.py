@@ -50,7 +50,7 @@ def find(case: Case) -> Iterator[Fault]:
             cure=straight_after(case, press, finishing(case, press), session),
             seen=seen((*presses, *case.crossings()), _seen),
             parts=frozenset(press.serves),
-            closed_by=partial(finishes, press=press),
+            closed_by=partial(finishes, press=press.movement),
             day=press.day,
         )
 

@@ -9,7 +9,8 @@ from setwright.loads.lines import Lift, Line, lifts_of, lines
 from setwright.loads.maxes import WHOLE, MaxFound, max_of
 from setwright.loads.ranges import Range
 from setwright.model.people import Athlete
-from setwright.rules.rule import Case
+from setwright.reading.words import listed
+from setwright.rules.rule import Case, typed
 
 Some = TypeVar("Some")
 
@@ -90,15 +91,9 @@ def by_movement(found: Iterable[Some], share_of: Callable[[Some], Share]) -> lis
 def lines_of(found: Iterable[Lift]) -> tuple[Seen, ...]:
     """The lines of some lifts, each once, as they are typed."""
     works = {lift.work.item.place: lift.work for lift in found}
-    return tuple(Seen(typed(work), work.line) for work in works.values())
-
-
-def typed(work: Line) -> str:
-    """A line with its dose as typed."""
-    return f"{work.name}: {work.item.dose.text}" if work.item.dose else work.name
+    return tuple(Seen(typed(work.item), work.line) for work in works.values())
 
 
 def names(athletes: Iterable[Athlete]) -> str:
     """Athletes by name, each once: "Ann, Bo and Cy"."""
-    *some, last = dict.fromkeys(athlete.name for athlete in athletes)
-    return f"{', '.join(some)} and {last}" if some else last
+    return listed(list(dict.fromkeys(athlete.name for athlete in athletes)))

@@ -8,6 +8,7 @@ from setwright.coverage import Movement
 from setwright.library.names import fold, split
 from setwright.model.people import Athlete, Limit
 from setwright.model.plan import DAYS, Item, Session, Week
+from setwright.reading.measures import Unit
 
 Answer = Literal["inside", "at the limit", "broken", "not known", "ended"]
 
@@ -89,6 +90,11 @@ def touches(limit: Limit, item: Item, movement: Movement, athlete: Athlete) -> b
     kinds = {group.sides.kind if group.sides else "each" for group in item.dose.groups}
     sides = {_side(kind, athlete) for kind in kinds}
     return limit.side in sides or None in sides
+
+
+def unit_of(limit: Limit, week: Week) -> Unit | Literal["%"] | None:
+    """The unit of a limit on the load: its own ("kg", "lb" or "%"), else the squad's, else the plan's."""
+    return limit.unit or (week.squad and week.squad.unit) or week.unit
 
 
 def has_ended(limit: Limit, week: Week, session: Session) -> bool:

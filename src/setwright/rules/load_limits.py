@@ -10,6 +10,7 @@ from setwright.loads.asked_for import Kilograms, load_asked_for
 from setwright.loads.bodyweight import by_bodyweight, share
 from setwright.loads.lines import Line, work_loads
 from setwright.loads.maxes import WHOLE, MaxFound, max_of
+from setwright.loads.means_of import BOTH
 from setwright.loads.put import mass_words
 from setwright.loads.typed import exact, loads_asked
 from setwright.model.people import Limit
@@ -17,13 +18,10 @@ from setwright.model.plan import Week
 from setwright.model.room import Gym, exactly, kilograms
 from setwright.reading.dose import Load
 from setwright.reading.measures import Unit
-from setwright.rules.limits import Answer, Held
+from setwright.rules.limits import Answer, Held, unit_of
 
 WORST: Final[tuple[Answer, ...]] = ("broken", "at the limit", "not known", "inside")
 """Answers, the one that counts first."""
-
-BOTH: Final = 2
-"""Hands, or stacks of a cable pair."""
 
 
 class Ceiling(NamedTuple):
@@ -53,8 +51,8 @@ def hold_load(limit: Limit, line: Line, week: Week, table: Library) -> Held:
 
 def _loads(line: Line) -> Iterator[Load]:
     yield from work_loads(line)
-    steps = line.warm_up.steps if line.warm_up else ()
-    yield from (step.load for step in steps if step.load)
+    warm_up = line.item.warm_up_sets
+    yield from (step.load for step in (warm_up.steps if warm_up else ()) if step.load)
     if by_bodyweight(line.movement) and share(line.movement):
         yield Load(kind="bodyweight")
 
@@ -67,10 +65,10 @@ def _open(movement: Movement) -> bool:
 def _most_kg(limit: Limit, line: Line, week: Week) -> float | None:
     """The limit in kg; a percent is of the tested max. None without that max, or without a unit."""
     at_most = limit.load_at_most or 0.0
-    if limit.unit == "%":
+    unit = unit_of(limit, week)
+    if unit == "%":
         best = max_of(line.athletes[0], line.movement, "tested max", week.starts)
         return best.kg.low * at_most / WHOLE if isinstance(best, MaxFound) else None
-    unit = limit.unit or (week.squad and week.squad.unit) or week.unit
     return None if unit is None else kilograms(at_most, unit)
 
 

@@ -5,8 +5,8 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from setwright.findings import Seen
 from setwright.loads.lines import Line
-from setwright.rules.lifts import names, typed, works
-from setwright.rules.rule import Case
+from setwright.rules.lifts import names, works
+from setwright.rules.rule import Case, typed
 
 if TYPE_CHECKING:
     from setwright.loads.typed import Carried
@@ -41,7 +41,7 @@ class Theirs(NamedTuple):
     def lines(self) -> tuple[Seen, ...]:
         """The lines, each once, as they are typed."""
         lines = {line.item.place: line for line, _ in self.every}
-        return tuple(Seen(typed(line), line.line) for line in lines.values())
+        return tuple(Seen(typed(line.item), line.line) for line in lines.values())
 
     def told(self, say: "Callable[[Carried], str]") -> tuple[Seen, ...]:
         """The loads of each athlete in words, each once: "Ann: 39 lb, 43.5 lb"."""

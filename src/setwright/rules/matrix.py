@@ -6,6 +6,7 @@ from typing import Final, Literal, NamedTuple
 from setwright.coverage import Coverage, Part, PartCover
 from setwright.coverage.cover import NEVER_ACROSS
 from setwright.findings import Finding
+from setwright.reading.words import plural
 from setwright.rules.aims import AimInForce
 
 Column = Literal["sets", "follows", "long", "short", "across", "heaviest"]
@@ -57,9 +58,7 @@ def _row(cover: PartCover, held_back: str | None, marks: Marks) -> MatrixRow:
     moves = len({work.movement["key"] for work in cover.served_by})
     cells = {
         "sets": Cell(str(cover.sets), "number"),
-        "follows": Cell(
-            f"{moves} move{'' if moves == 1 else 's'}" if moves else "no", "yes" if moves else "no"
-        ),
+        "follows": Cell(plural(moves, "move"), "yes") if moves else Cell("no", "no"),
         "long": _long(cover),
         "short": Cell(cover.loaded_short, cover.loaded_short),
         "across": _across(cover, marked=(part, "across") in marks),

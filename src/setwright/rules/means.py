@@ -67,10 +67,9 @@ class Means:
 
         A coach's own movements are known by name and never proposed.
         """
-        everything = (self.table.movement(key) for key in self.table.keys())  # noqa: SIM118 - keys() of the library, not of a dict
-        return tuple(
-            m for m in everything if not m.get("own") and (self.week.gym is None or has(self.week.gym, m))
-        )
+        gym = self.week.gym
+        every = self.table.movements().values()
+        return tuple(m for m in every if not m.get("own") and (gym is None or has(gym, m)))
 
     def easier(self, movement: Movement) -> str | None:
         """The name of an easier movement that may be proposed, None when there is none."""

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from setwright.coverage import SessionCover, Work
 from setwright.reading.dose import Load, SetWork
 from setwright.reading.hardness import most_reps
-from setwright.rules.rule import CHOICE, Case, Cure, Fault, Option, Rule, seen
+from setwright.rules.rule import CHOICE, Case, Cure, Fault, Option, Rule, seen, typed
 
 BAD = """\
 plan: Straight to the work sets
@@ -48,7 +48,7 @@ def find(case: Case) -> Iterator[Fault]:
                 f"write under {cold[0].name} `warm-up: 8 at bar, 5 at 50%, 3 at 65%`, "
                 "or `warm-up: none` when none is meant"
             ),
-            seen=seen(cold, lambda work: f"{work.name}: {work.item.dose.text}" if work.item.dose else ""),
+            seen=seen(cold, lambda work: typed(work.item)),
             day=cold[0].day,
         )
 
@@ -62,8 +62,7 @@ def _firsts(session: SessionCover) -> tuple[Work, ...]:
 
 
 def _says_of_a_warm_up(work: Work) -> bool:
-    in_the_line = work.item.dose is not None and work.item.dose.warm_up is not None
-    return in_the_line or work.item.warm_up is not None or "warm-up" in work.item.none
+    return work.item.warm_up_sets is not None or "warm-up" in work.item.none
 
 
 def _is_heavy(work: Work) -> bool:

@@ -6,10 +6,11 @@ from typing import Final
 
 from setwright.coverage import Work
 from setwright.findings import Seen
+from setwright.floor.kit import missing
 from setwright.model.room import Gym
 from setwright.rules.cures import at_hand_like
 from setwright.rules.rule import CHOICE, Case, Cure, Fault, Option, Rule
-from setwright.rules.stations import lines_to_add, missing
+from setwright.rules.stations import lines_to_add
 
 ID: Final = "nobody-can-use"
 WHY: Final = "what the gym file does not name is not there"

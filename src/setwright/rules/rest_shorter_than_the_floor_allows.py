@@ -1,6 +1,7 @@
 """Rule rest-shorter-than-the-floor-allows: so many share a rack that turns come later than written."""
 
 from collections.abc import Iterator
+from typing import Final
 
 from setwright.coverage import Work
 from setwright.findings import Seen
@@ -32,7 +33,8 @@ GOOD = BAD.replace("rest 60 s", "rest 2:30")
 
 LONGER = Option("time until the next turn, beyond the rest written", 30, "s", CHOICE)
 
-RACKS = frozenset({"rack", "rack set low"})
+RACKS: Final = frozenset({"rack", "rack set low"})
+"""Stations that several people share, as the library names them."""
 
 
 def find(case: Case) -> Iterator[Fault]:

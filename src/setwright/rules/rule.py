@@ -5,6 +5,7 @@ from typing import Final, Literal, NamedTuple
 
 from setwright.coverage import Coverage, Movement, Part, PartCover, SessionCover, Sets, Work
 from setwright.findings import Level, Seen
+from setwright.model.plan import Item
 from setwright.places import Place
 from setwright.rules.aims import AimInForce
 from setwright.rules.means import Means
@@ -98,7 +99,7 @@ class Case(NamedTuple):
 
     def finished(self, press: Work) -> bool:
         """Whether a crossing move of the week follows the press's line past the midline."""
-        return any(finishes(work.movement, press) for work in self.crossings())
+        return any(finishes(work.movement, press.movement) for work in self.crossings())
 
     def chest_session(self) -> SessionCover:
         """The session that trains the chest most: where a missing chest move belongs."""
@@ -130,14 +131,20 @@ class Rule(NamedTuple):
     cells: tuple[str, ...] = ()
 
 
-def finishes(movement: Movement, press: Work) -> bool:
+def finishes(movement: Movement, press: Movement) -> bool:
     """Whether a crossing move follows the line of a press past the midline."""
-    return any(p["finishes"] and p["key"] == movement["key"] for p in press.movement["partners"])
+    return any(one["finishes"] and one["key"] == movement["key"] for one in press.get("partners", ()))
 
 
 def doses(part: Part, movement: Movement) -> bool:
     """Whether a movement loads a part along its line and counts for it."""
     return bool(movement["scored"] and movement["parts"][part]["dose"])
+
+
+def trusted_work(part: Part, movement: Movement) -> float:
+    """Work on a part, 0 to 100; 0 where the movement is not scored or the figure can't be trusted."""
+    figures = movement["parts"][part] if movement["scored"] else None
+    return float(figures["work"]) if figures and figures["trust"] == "solid" else 0.0
 
 
 def serves(part: Part, movement: Movement) -> bool:
@@ -158,6 +165,11 @@ def counted(work: Work) -> str:
     return f"{work.name}, {work.hard} hard {'set' if work.hard == ONE else 'sets'}"
 
 
+def typed(item: Item) -> str:
+    """A line with its dose as typed."""
+    return f"{item.name}: {item.dose.text}" if item.dose else item.name
+
+
 def past(work: Work) -> str:
     """How far the hand of a scored movement comes, in words: "36 cm short", "18 cm past"."""
     return hand_words(work.movement)
@@ -169,6 +181,6 @@ def hand_words(movement: Movement) -> str:
     return f"{hand} cm past" if hand > 0 else f"{-hand} cm short"
 
 
-def line_of(part: PartCover | Part) -> str:
+def line_of(part: PartCover) -> str:
     """The line of pull of a part in words."""
-    return f"the {part if isinstance(part, str) else part.part} line"
+    return f"the {part.part} line"

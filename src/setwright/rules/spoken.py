@@ -1,11 +1,11 @@
 """A fault on its way to a finding: with its rule, its level, and the faults it speaks for."""
 
-from typing import NamedTuple
+from typing import Final, NamedTuple
 
 from setwright.findings import Finding, Level
 from setwright.rules.rule import Fault, Rule
 
-NO_CURE = "nothing in this gym and within everyone's limits closes it"
+NO_CURE: Final = "nothing in this gym and within everyone's limits closes it"
 
 
 class Spoken(NamedTuple):

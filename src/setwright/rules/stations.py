@@ -7,8 +7,6 @@ from setwright.coverage import Movement
 from setwright.floor.kit import common_kit, missing
 from setwright.model.room import Gym
 
-__all__ = ["has", "lines_to_add", "missing"]
-
 _KEYS: Final = {
     "rack": "`racks: 1`",
     "bench": "`benches: 1`",

@@ -5,10 +5,11 @@ from itertools import permutations
 from typing import Final, NamedTuple
 
 from setwright.findings import Seen
-from setwright.library.table import Library
-from setwright.loads.asked_for import BOTH_HANDS, each_hand
-from setwright.loads.bodyweight import Movement, by_bodyweight
+from setwright.library.table import Library, Movement
+from setwright.loads.asked_for import each_hand
+from setwright.loads.bodyweight import by_bodyweight
 from setwright.loads.maxes import MaxFound, max_of
+from setwright.loads.means_of import BOTH
 from setwright.model.people import Athlete, Max
 from setwright.reading.loads import KG_PER_LB
 from setwright.rules.rule import CHOICE, Case, Cure, Fault, Option, Rule
@@ -90,7 +91,7 @@ def _lifts(athlete: Athlete, table: Library) -> list[_Lift]:
             continue
         best = max_of(athlete, movement, "tested max")
         if isinstance(best, MaxFound):
-            kg = (best.kg.low + best.kg.high) / 2 * (BOTH_HANDS if each_hand(movement) else 1)
+            kg = (best.kg.low + best.kg.high) / 2 * (BOTH if each_hand(movement) else 1)
             found.append(_Lift(athlete, entry, movement, best, kg))
     return found
 

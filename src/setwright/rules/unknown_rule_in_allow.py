@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 from difflib import get_close_matches
+from typing import Final
 
 from setwright.findings import Finding, Level
 from setwright.model.plan import Allowed
@@ -22,8 +23,8 @@ allow:
 """
 GOOD = BAD.split("allow:", maxsplit=1)[0]
 
-LIKE_ENOUGH = 0.4
-"""Least likeness of a rule that is proposed (choice)."""
+LIKE_ENOUGH: Final = 0.4
+"""Least likeness (0 to 1, difflib ratio) of a rule that is proposed (choice)."""
 
 
 def nearest(word: str, known: Iterable[str]) -> str:

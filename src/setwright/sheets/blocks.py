@@ -151,7 +151,6 @@ def line_words(item: Item, number: str, copy: Copy, group: Group | None = None) 
     writer, own = copy.writer, own_load(item, copy.athlete)
     worked = copy.loads(with_own_load(item, copy.athlete), group)
     blank = writer.blank(item)
-    warm_up = item.warm_up or (item.dose.warm_up if item.dose else None)
     return Line(
         number=number,
         name=writer.name(item),
@@ -159,7 +158,7 @@ def line_words(item: Item, number: str, copy: Copy, group: Group | None = None) 
         remarks=(*(worked.drops() if worked else ()), *_timing(item), *_remarks(item, copy.athlete)),
         load=_load(worked, own, group, blank),
         boxes=_boxes(item, group),
-        ramps=ramps(warm_up, worked.warm_up(blank) if worked else ()),
+        ramps=ramps(item.warm_up_sets, worked.warm_up(blank) if worked else ()),
         next_time=item.next.text if item.next else None,
     )
 

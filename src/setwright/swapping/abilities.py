@@ -3,12 +3,12 @@
 from collections.abc import Callable, Iterator
 from typing import Final
 
-from setwright.coverage import PARTS, Movement, Part
+from setwright.coverage import PARTS, Movement
 from setwright.coverage.muscles import GROUPS, HALF, WHOLE
 from setwright.coverage.shapes import PULLS
 from setwright.model.plan import Item
 from setwright.rules.means import Means
-from setwright.rules.rule import doses, nothing_closes
+from setwright.rules.rule import doses, finishes, nothing_closes
 from setwright.rules.spoken import Spoken
 from setwright.swapping.changes import lines
 from setwright.swapping.state import State
@@ -42,9 +42,8 @@ def facts(movement: Movement, means: Means) -> object:
 
 def finishing(movement: Movement, press: Movement) -> bool:
     """Whether one is a crossing move and follows the line of the other, a press, past the midline."""
-    if not movement.get("crossing") or press.get("crossing"):
-        return False
-    return any(one["finishes"] and one["key"] == movement["key"] for one in press.get("partners", ()))
+    crosses = bool(movement.get("crossing")) and not press.get("crossing")
+    return crosses and finishes(movement, press)
 
 
 def _heavy_presses(means: Means) -> Iterator[Movement]:
@@ -91,12 +90,6 @@ def _share(movement: Movement, group: str) -> float:
 def covers(one: Shares, other: Shares) -> bool:
     """Whether one gives every group as much as the other."""
     return all(more >= less for more, less in zip(one, other, strict=True))
-
-
-def work(movement: Movement, part: Part) -> float:
-    """Work on a part, 0 to 100; 0 where it can't be trusted."""
-    figures = (movement.get("parts") or {}).get(part)
-    return float(figures["work"]) if figures and figures["trust"] == "solid" else 0.0
 
 
 _ASKED: Final[dict[str, Callable[[Movement, State], bool]]] = {

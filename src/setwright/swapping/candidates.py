@@ -9,6 +9,7 @@ from setwright.coverage import PARTS, Movement
 from setwright.model.plan import Item, Session, Week
 from setwright.rules.cures import SETS
 from setwright.rules.means import Means
+from setwright.rules.rule import trusted_work
 from setwright.swapping.abilities import (
     SHORT,
     Shares,
@@ -19,7 +20,6 @@ from setwright.swapping.abilities import (
     facts,
     finishing,
     shares,
-    work,
 )
 from setwright.swapping.changes import Change, Spot, dosable, lines
 from setwright.swapping.likeness import like
@@ -161,7 +161,7 @@ class Candidates:
             alike.setdefault(self._facts[movement["key"]], []).append(movement)
 
         def later(movement: Movement) -> tuple[bool, float]:
-            return movement["key"] not in proposed, -sum(work(movement, part) for part in parts)
+            return movement["key"] not in proposed, -sum(trusted_work(part, movement) for part in parts)
 
         return [tuple(sorted(each, key=later)) for each in alike.values()]
 

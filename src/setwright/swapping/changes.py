@@ -11,7 +11,7 @@ from setwright.reading.counting import count
 from setwright.reading.dose import Dose, Rest
 from setwright.reading.doseline import read_dose
 from setwright.reading.habits import Habits
-from setwright.rules.cures import REPS, RIR, SETS
+from setwright.rules.cures import SETS, reps_of
 
 FIRST_COLUMN: Final = 10_000
 """Column from which lines are placed that no text holds yet (choice: beyond any line that is read)."""
@@ -70,8 +70,7 @@ def dosable(movement: Movement) -> bool:
 
 def dose_of(movement: Movement, load_class: str, old: Dose | None, *, one_round: bool = False) -> str:
     """A dose line for a movement of a class, with as many sets as ``old``; ``one_round``: of one round."""
-    side = "" if movement["sides"] == "both" else " each side"
-    reps = f"{REPS[load_class]}{side} at {RIR[load_class]} RIR"
+    reps = reps_of(movement, load_class)
     return reps if one_round else f"{round(count(old).sets.low) if old else SETS} x {reps}"
 
 

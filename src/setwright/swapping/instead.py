@@ -12,7 +12,7 @@ from setwright.places import Place
 from setwright.reading.nearest import nearest
 from setwright.rules.avoided_move import listed
 from setwright.rules.limit_broken import limit_words, met
-from setwright.rules.limits import avoids, hold, sounds_like
+from setwright.rules.limits import avoids, hold, sounds_like, unit_of
 from setwright.rules.means import Means, means
 from setwright.swapping.changes import dosable, dose_of, lines
 from setwright.swapping.likeness import like, loses_the_line, lost
@@ -192,12 +192,8 @@ def _with_less(checked: Checked, week: Week, athlete: Athlete, against: list[_Ag
 
 def _most(limit: Limit, week: Week) -> str:
     """The limit as a load of the line: of several that are written the least is taken, kilograms first."""
-    unit = _unit(limit, week)
+    unit = unit_of(limit, week)
     return f"{limit.load_at_most:g}{'% of tested max' if unit == '%' else f' {unit}'}"
-
-
-def _unit(limit: Limit, week: Week) -> str | None:
-    return limit.unit or (week.squad and week.squad.unit) or week.unit
 
 
 def _who(athlete: Athlete) -> str:
