@@ -22,7 +22,7 @@ def _session(today: Today, *, with_names: bool) -> dict[str, Any]:
         "session": floor.session.title,
         "minutes": floor.session.minutes,
         "warm_up_s": round(floor.warm_up_s),
-        "finish_s": roundfloor.whole_s,
+        "finish_s": round(floor.whole_s),
         "least_s": round(floor.warm_up_s + floor.least_s),
         "proved": floor.proved,
         "groups": [
