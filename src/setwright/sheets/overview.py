@@ -11,6 +11,7 @@ from setwright.coverage import Coverage, PartCover, SessionCover, Work
 from setwright.findings import Finding, Level
 from setwright.library.table import Library, library
 from setwright.model.plan import Group, Item, Session, Week
+from setwright.reading.words import MINUTE_S
 from setwright.rules.matrix import Cell as Answer
 from setwright.rules.matrix import MatrixRow
 from setwright.sheets import overview_words, words
@@ -40,7 +41,6 @@ NAMES_IN_A_CELL: Final = 2
 BRIEF: Final = 15
 """Letters of a movement's name in a cell from which dispensable words go (choice: two fit in a line)."""
 
-MINUTE_S: Final = 60
 
 _TONES: Final = {"yes": "much", "partly": "some", "no": "none", "cannot be": "none"}
 
