@@ -40,12 +40,20 @@ class CannotRun(Exception):
         self.change = change
 
 
+class NoSuchFile(CannotRun):
+    """The file at ``path`` is not there."""
+
+    def __init__(self, path: Path) -> None:
+        super().__init__(f"{path}: there is no such file")
+        self.path = path
+
+
 def read_text(path: Path) -> str:
     """The text of a file, without a byte-order mark and with its own line ends.
 
     UTF-8 is expected; UTF-16 with a mark is read too, because some editors write it.
 
-    Raises: CannotRun, naming the file and what to do.
+    Raises: CannotRun, naming the file and what to do; NoSuchFile of one that is not there.
     """
     try:
         if path.is_dir():
@@ -55,7 +63,7 @@ def read_text(path: Path) -> str:
         with path.open("rb") as file:
             raw = file.read(MAX_BYTES + 1)
     except FileNotFoundError:
-        raise CannotRun(f"{path}: there is no such file") from None
+        raise NoSuchFile(path) from None
     except OSError as error:
         raise CannotRun(f"{path} can't be read: {(error.strerror or str(error)).lower()}") from None
     return decode(raw, str(path))

@@ -3,15 +3,10 @@
 from pathlib import Path
 
 import pytest
-from typer.testing import CliRunner, Result
 
-from setwright.cli import app
+from tests.commands import run
 
 CREW = Path(__file__).parents[2] / "examples" / "skerrow-bay"
-
-
-def run(*arguments: str) -> Result:
-    return CliRunner().invoke(app, arguments)
 
 
 @pytest.mark.parametrize(

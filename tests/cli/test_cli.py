@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import get_args, get_type_hints
 
 import pytest
-from typer.testing import CliRunner, Result
+from typer.testing import CliRunner
 
 from setwright import __version__
 from setwright.cli import MODULES, app, main
@@ -18,14 +18,11 @@ from setwright.commands.sheets import sheet
 from setwright.library.rows import load_rows
 from setwright.rules.no_cure_in_this_gym import BAD as NO_CURE
 from setwright.sheets.kinds import KINDS, LARGE
+from tests.commands import run
 
 ROOT = Path(__file__).parents[2]
 CREW = ROOT / "examples" / "skerrow-bay"
 NEVER_FOR_CHECK = {"numpy", "jinja2", "weasyprint", "setwright.engine", "setwright.sheets"}
-
-
-def run(*arguments: str) -> Result:
-    return CliRunner().invoke(app, arguments)
 
 
 def test_version() -> None:
@@ -48,7 +45,7 @@ def test_a_plan_in_the_place_of_a_command_is_answered_with_the_line_to_type() ->
 @pytest.mark.parametrize(
     ("arguments", "words"),
     [
-        (("sheet", "a.yaml", "--kind", "card"), "--kind': 'card' is not one of 'all', 'week'"),
+        (("sheet", "a.yaml", "--kind", "card"), "--kind': 'card' is not one of 'all', 'coach'"),
         (("floor", "a.yaml", "--minutes", "x"), "--minutes': "),
         (("floor", "a.yaml", "--minutes", "0"), "--minutes': "),
     ],
@@ -108,6 +105,22 @@ def test_what_cannot_be_read_is_one_sentence_and_2(
     assert result.exit_code == 2
     assert said in result.stderr
     assert result.stderr.count("\n") == 1
+
+
+@pytest.mark.parametrize("command", ["check", "read", "sheet", "loads", "floor", "next", "review", "keep"])
+def test_a_misspelt_file_is_answered_with_the_nearest_one_in_its_folder(command: str, tmp_path: Path) -> None:
+    for name in ("week-1.yaml", "squad.yaml", "weak-1.txt"):
+        (tmp_path / name).write_text("plan: A\n", encoding="utf-8")
+    typed, meant = tmp_path / "weak-1.yml", tmp_path / "week-1.yaml"
+    result = run(command, str(typed))
+    assert result.exit_code == 2
+    assert result.stderr == f"setwright: {typed}: there is no such file; the nearest is {meant}\n"
+
+
+@pytest.mark.parametrize("name", ["a.yaml", "nowhere/week-1.yaml", "squad.yaml/week-1.yaml"])
+def test_no_file_is_proposed_that_is_not_like_the_one_that_was_named(name: str, tmp_path: Path) -> None:
+    (tmp_path / "squad.yaml").write_text("squad: A\n", encoding="utf-8")
+    assert "nearest" not in run("check", str(tmp_path / name)).stderr
 
 
 def test_a_folder_is_no_plan_to_read(tmp_path: Path) -> None:
@@ -201,7 +214,7 @@ def test_a_paper_that_a_kind_does_not_come_on_is_said(tmp_path: Path) -> None:
 
 def test_the_command_offers_every_kind_of_the_table() -> None:
     offered = get_args(get_args(get_type_hints(sheet, include_extras=True)["kind"])[0])
-    assert set(offered) == {"all", *KINDS} - set(LARGE.values())
+    assert set(offered) == {"all", "coach", *KINDS} - set(LARGE.values())
 
 
 def test_large_print_takes_the_place_of_the_session_sheet(tmp_path: Path) -> None:

@@ -5,7 +5,8 @@ from pathlib import Path
 
 import pytest
 
-from tests.cli.test_cli import CREW, run
+from tests.cli.test_cli import CREW
+from tests.commands import run
 from tests.floor.rooms import RACKS, plan, squad
 
 WEEK = str(CREW / "week-good.yaml")

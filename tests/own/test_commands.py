@@ -7,10 +7,9 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from typer.testing import CliRunner, Result
 
 from setwright.checked import check_plan
-from setwright.cli import app
+from tests.commands import run
 from tests.own.weeks import plan
 
 CREW = Path(__file__).parents[2] / "examples" / "skerrow-bay"
@@ -39,10 +38,6 @@ WORK = """\
 SQUAD = (
     "squad:\n  athletes:\n    - name: Ann\n      sex: female\n      height: 155 cm\n      arm length: 52 cm\n"
 )
-
-
-def run(*arguments: str) -> Result:
-    return CliRunner().invoke(app, arguments)
 
 
 @pytest.fixture

@@ -2,9 +2,6 @@
 
 from pathlib import Path
 
-from typer.testing import CliRunner, Result
-
-from setwright.cli import app
 from setwright.library.table import library
 from setwright.model.plan import Week
 from setwright.own.plan import read_plan
@@ -63,18 +60,8 @@ def week(text: str = PLAN, number: int = 1) -> Week:
 LIBRARY = library()
 
 
-def run(*arguments: str | Path) -> Result:
-    """A command in this process."""
-    return CliRunner().invoke(app, [str(one) for one in arguments])
-
-
 def hall(folder: Path, text: str = PLAN) -> Path:
     """The plan as a file in a folder."""
     plan = folder / "week-3.yaml"
     plan.write_text(text, encoding="utf-8")
     return plan
-
-
-def said(result: Result) -> str:
-    """Everything a command printed, on one line."""
-    return " ".join(result.output.split())

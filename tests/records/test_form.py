@@ -9,7 +9,8 @@ from setwright.model.record import Record
 from setwright.records.form import EVERYBODY, HEAD, form_of
 from setwright.records.paper import as_yaml
 from setwright.records.table import as_csv, read_table
-from tests.records.plans import PLAN, hall, run, said, week
+from tests.commands import run, said
+from tests.records.plans import PLAN, hall, week
 
 CREW = Path(__file__).parents[2] / "examples" / "skerrow-bay"
 

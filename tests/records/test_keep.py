@@ -8,7 +8,8 @@ from setwright.model.reader.record import read_record
 from setwright.reading.gathering import Gathering
 from setwright.records.fitting import Fitted, fitted
 from setwright.records.keeping import slug
-from tests.records.plans import LIBRARY, PLAN, hall, run, said, week
+from tests.commands import run, said
+from tests.records.plans import LIBRARY, PLAN, hall, week
 
 HEAD = "record: Hall, week 3\nsession: Monday\ndate: 2027-11-15\ndone:\n"
 ANN = f"{HEAD}  Ann:\n    - bench press: 40 x 8, 8, 7\n"

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.records.plans import run, said
+from tests.commands import run, said
 
 CREW = Path(__file__).parents[2] / "examples" / "skerrow-bay"
 

@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 
 from setwright.own.plan import read_plan
-from tests.records.plans import run, said
+from tests.commands import run, said
 
 PLAN = """\
 # The hall's third week.

@@ -5,7 +5,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.records.plans import run, said
+from tests.commands import run, said
 
 BLOCK = """\
 plan: Hall block

@@ -10,7 +10,8 @@ from setwright.records.achieved import week_of_done, week_planned
 from setwright.records.keeping import plan_of
 from setwright.records.trend import Point, Trend
 from setwright.records.week_done import week_done
-from tests.records.plans import LIBRARY, hall, run, said
+from tests.commands import run, said
+from tests.records.plans import LIBRARY, hall
 
 RECORD = """\
 record: Hall, week 3

@@ -15,7 +15,8 @@ from setwright.loads.maxes import MaxFound, max_of
 from setwright.model.plan import Week
 from setwright.own.plan import read_plan
 from setwright.records.planned import loads_of, planned
-from tests.records.plans import LIBRARY, run
+from tests.commands import run
+from tests.records.plans import LIBRARY
 
 WEEKS = 12
 SQUAD = """\

@@ -8,7 +8,7 @@ import pytest
 from setwright.records.keeping import plan_of
 from setwright.records.limits_kept import limits_kept
 from setwright.records.week_done import week_done
-from tests.records.plans import run, said
+from tests.commands import run, said
 
 PLAN = """\
 plan: Hall, week 3

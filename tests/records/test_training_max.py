@@ -6,7 +6,7 @@ import pytest
 
 from setwright.places import Place
 from setwright.records.training_max import NewMax, put
-from tests.records.plans import run, said
+from tests.commands import run, said
 
 SQUAD = """\
 athletes:

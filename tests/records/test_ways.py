@@ -4,7 +4,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.records.plans import run, said
+from tests.commands import run, said
 
 TOP = """\
 plan: A, week 1

@@ -4,7 +4,7 @@ import json
 from pathlib import Path
 from typing import Any
 
-from tests.records.plans import run, said
+from tests.commands import run, said
 from tests.records.test_told import RECORD, THURSDAY, hall
 
 BENCH = """\

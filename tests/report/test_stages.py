@@ -7,7 +7,7 @@ import pytest
 from setwright.report.terminal import text as screen
 from setwright.sheets import sheet_html
 from setwright.sheets.sessions import session_sheets
-from tests.cli.test_cli import run
+from tests.commands import run
 from tests.model.test_stages import STAGES, signed
 from tests.report.test_read import said
 from tests.rules.plans import checked

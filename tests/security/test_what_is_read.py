@@ -7,20 +7,15 @@ import time
 from pathlib import Path
 
 import pytest
-from typer.testing import CliRunner, Result
 
-from setwright.cli import app
 from setwright.findings import Level
 from setwright.model.reader.plan import MOST_OVER_WEEKS
+from tests.commands import run
 from tests.security.texts import PLAN, checked, plan_file
 
 PLAN_COMMANDS = ("check", "read", "loads", "swap", "sheet", "floor", "record", "next", "review")
 CPU_S = 20.0
 """Seconds of processor time that a hostile file may cost (choice: each here takes 3 on an idle machine)."""
-
-
-def run(*arguments: object) -> Result:
-    return CliRunner().invoke(app, [str(one) for one in arguments])
 
 
 NESTED = "".join(f"{chr(98 + n)}: &{chr(98 + n)} [{', '.join([f'*{chr(97 + n)}'] * 9)}]\n" for n in range(12))

@@ -9,16 +9,11 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from typer.testing import CliRunner, Result
 
-from setwright.cli import app
+from tests.commands import run
 from tests.security.texts import PLAN, plan_file
 
 MINE = "mine\n"
-
-
-def run(*arguments: object) -> Result:
-    return CliRunner().invoke(app, [str(one) for one in arguments])
 
 
 @pytest.fixture

@@ -11,7 +11,8 @@ import pytest
 from setwright.loads.ranges import Range
 from setwright.records.trend import Estimate, Point, Trend
 from setwright.sheets.trend import NothingToDraw, trend_svg
-from tests.records.plans import hall, run, said
+from tests.commands import run, said
+from tests.records.plans import hall
 
 SVG = "{http://www.w3.org/2000/svg}"
 

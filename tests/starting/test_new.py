@@ -4,9 +4,7 @@ import subprocess
 from pathlib import Path
 
 import pytest
-from typer.testing import CliRunner, Result
 
-from setwright.cli import app
 from setwright.files import CannotRun
 from setwright.model.people import Squad
 from setwright.model.reader import read_block
@@ -17,6 +15,7 @@ from setwright.model.reader.keys import shown
 from setwright.model.reader.top import KEYS as PLAN_KEYS
 from setwright.starting.again import used_again
 from setwright.starting.starter import starter_files
+from tests.commands import run, said
 
 CREW = Path(__file__).parents[2] / "examples" / "skerrow-bay"
 BLOCK = """\
@@ -78,14 +77,6 @@ sessions:
     work:
       - push-up: 3 x 12
 """
-
-
-def run(*arguments: str | Path) -> Result:
-    return CliRunner().invoke(app, [str(one) for one in arguments])
-
-
-def said(result: Result) -> str:
-    return " ".join(result.output.split())
 
 
 def squad_of(text: str) -> Squad | None:

@@ -1,6 +1,6 @@
 """A plan fitted to its athletes and its gym: loads worked out, movements swapped."""
 
-from typing import Annotated, Literal
+from typing import Annotated
 
 import typer
 
@@ -16,7 +16,7 @@ def loads(
     who: Annotated[
         str | None, typer.Option("--for", metavar="NAME", help="Of this athlete or group of the squad alone.")
     ] = None,
-    form: Annotated[Literal["text", "json"], typer.Option("--format", help="Words, or JSON.")] = "text",
+    form: shared.TextOrJson = "text",
 ) -> None:
     """Work out what each athlete puts on, plate by plate. Said too: what was asked, and how far off it is.
 

@@ -42,24 +42,16 @@ def floor(
         typer.Option("--out", metavar="FOLDER", help="Also write the sheets of today's session there."),
     ] = None,
     paper: Annotated[Literal["a4", "letter"], typer.Option(help="The paper they are printed on.")] = "a4",
-    form: Annotated[Literal["text", "json"], typer.Option("--format", help="Words, or JSON.")] = "text",
-    with_names: Annotated[
-        bool,
-        typer.Option("--with-names", help="Athletes' names in JSON too; machine output is read by others."),
-    ] = False,
+    form: shared.TextOrJson = "text",
+    with_names: shared.NamesInJson = False,
 ) -> None:
     """Print the timetable of a session in its room. Groups, clock, conflicts, what to put out.
 
     Exit status: 0 nothing stands in the way, 1 conflicts, 2 could not run.
     """
-    from setwright.findings import Level
     from setwright.floor.today import Change
-    from setwright.report import terminal
 
-    checked = shared.checked(file, only_plans=True)
-    if any(one.level is Level.error for one in checked.findings):
-        typer.echo(terminal.text(checked, colour=shared.in_colour()), nl=False)
-        shared.stop("no timetable is made while the plan has errors")
+    checked = shared.sound(file, "no timetable is made")
     change = Change(minutes, tuple(without or ()), tuple(absent or ()))
     checked = checked.only(shared.week_of(len(checked.weeks), week, file))
     of_week = checked.weeks[0].week
@@ -106,13 +98,10 @@ def _today(session: "Session", week: "Week", checked: "Checked", change: "Change
 
 def _print(checked: "Checked", today: "Today", out: Path, paper: Literal["a4", "letter"]) -> "Iterator[str]":
     """Write the sheets of today's session; where each went."""
-    import datetime as dt
-
     from setwright.files import CannotRun
     from setwright.sheets.today import print_today
 
-    day = dt.date.today()  # noqa: DTZ011 - the coach's own date
     try:
-        yield from print_today(checked, today, out, paper, day)
+        yield from print_today(checked, today, out, paper, shared.today())
     except CannotRun as error:
         shared.stop(str(error))

@@ -1,7 +1,7 @@
 """Movements explained and compared."""
 
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated, Literal
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 
@@ -58,7 +58,7 @@ def move(
     names: Annotated[
         list[str] | None, typer.Argument(metavar="[NAME]...", help="Movements; none lists them all.")
     ] = None,
-    form: Annotated[Literal["text", "json"], typer.Option("--format", help="Words, or JSON.")] = "text",
+    form: shared.TextOrJson = "text",
     picture: Annotated[
         Path | None, typer.Option(metavar="FILE.svg", help="Also draw the movement's picture into this file.")
     ] = None,

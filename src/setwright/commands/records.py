@@ -29,16 +29,11 @@ def record(
     ] = None,
 ) -> None:
     """Write the form in which what was done is typed. Every athlete's lines stand in it as planned."""
-    from setwright.findings import Level
     from setwright.records.form import HEAD, form_of
     from setwright.records.paper import as_yaml
-    from setwright.report import terminal
     from setwright.report.wrapping import plain
 
-    checked = shared.checked(file, only_plans=True)
-    if any(one.level is Level.error for one in checked.findings):
-        typer.echo(terminal.text(checked, colour=shared.in_colour()), nl=False)
-        shared.stop("no form is written while the plan has errors")
+    checked = shared.sound(file, "no form is written")
     of_week = checked.weeks[shared.week_of(len(checked.weeks), week, file) - 1].week
     session = _session(of_week, day, file)
     sheet = form_of(of_week, session)
@@ -127,7 +122,7 @@ def keep(
         else:
             typer.echo(kept_text(path, held.fitted), nl=False)
     except CannotRun as error:
-        shared.stop(str(error))
+        shared.stop_for(error)
 
 
 @app.command("next", epilog="Example:  setwright next week-3.yaml")
@@ -144,18 +139,13 @@ def next_(
     Of a plan of several weeks it is the week after as a plan of its own; the block stays as it is.
     """
     from setwright.files import CannotRun
-    from setwright.findings import Level
     from setwright.records.going_on import going_on
     from setwright.records.keeping import plan_of
     from setwright.records.last_time import with_last_time
     from setwright.records.next_week import next_week
-    from setwright.report import terminal
     from setwright.report.next_week import changes_text
 
-    checked = shared.checked(file, only_plans=True)
-    if any(one.level is Level.error for one in checked.findings):
-        typer.echo(terminal.text(checked, colour=shared.in_colour()), nl=False)
-        shared.stop("no next week is written while the plan has errors")
+    checked = shared.sound(file, "no next week is written")
     number = shared.week_of(len(checked.weeks), week, file)
     try:
         plan = with_last_time(plan_of(file))

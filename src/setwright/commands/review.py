@@ -33,11 +33,8 @@ def review(
         typer.Option(help="Instead, a short report: for everybody, the coach, or the medical person."),
     ] = None,
     *,
-    form: Annotated[Literal["text", "json"], typer.Option("--format", help="Words, or JSON.")] = "text",
-    with_names: Annotated[
-        bool,
-        typer.Option("--with-names", help="Athletes' names in JSON too; machine output is read by others."),
-    ] = False,
+    form: shared.TextOrJson = "text",
+    with_names: shared.NamesInJson = False,
     out: Annotated[
         Path | None, typer.Option(metavar="FOLDER", help="Also write the report as a page into this folder.")
     ] = None,
@@ -82,17 +79,14 @@ def review(
 
 def _print(every: "Sequence[Told]", out: Path, paper: "Paper", *, pdf: bool) -> None:
     """Write each report as a page, or the end of the command."""
-    import datetime as dt
-
     from setwright.files import CannotRun
     from setwright.sheets.told import Print, print_told
 
-    today = dt.date.today()  # noqa: DTZ011 - the coach's own date
     try:
         for one in every:
             checked = shared.checked(one.review.plan.file, only_plans=True)
             only = checked.only(one.review.done.week.number)
-            for target in print_told(only, one, Print(out, paper, pdf), today):
+            for target in print_told(only, one, Print(out, paper, pdf), shared.today()):
                 typer.echo(f"{target}  (report, {paper})")
     except CannotRun as stop:
         shared.stop(str(stop))
@@ -122,7 +116,7 @@ def _seen(named: Path, week: int | None) -> "Seen":
         weeks = [(plan, one) for plan in plans for one in _weeks(plan.weeks, week, plan.file)]
         every = [(plan, week_done(plan, one)) for plan, one in weeks]
     except CannotRun as error:
-        shared.stop(str(error))
+        shared.stop_for(error)
     for told in dict.fromkeys(told for _, done in every for told in done.unread):
         shared.tell(f"{told}; it is left out")
     seen = [(plan, done) for plan, done in every if done.records]

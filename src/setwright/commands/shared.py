@@ -2,18 +2,26 @@
 
 import sys
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated, NoReturn
+from typing import TYPE_CHECKING, Annotated, Literal, NoReturn
 
 import typer
 
 if TYPE_CHECKING:
+    import datetime as dt
+
     from setwright.checked import Checked
+    from setwright.files import CannotRun
     from setwright.library.table import Library
     from setwright.model.plan import Week as PlanWeek
 
 AnyFile = Annotated[Path, typer.Argument(metavar="FILE", help="A plan, squad, gym or record file (YAML).")]
 Week = Annotated[
     int | None, typer.Option("--week", metavar="N", help="Which week of a plan of several weeks.")
+]
+TextOrJson = Annotated[Literal["text", "json"], typer.Option("--format", help="Words, or JSON.")]
+NamesInJson = Annotated[
+    bool,
+    typer.Option("--with-names", help="Athletes' names in JSON too; machine output is read by others."),
 ]
 PlanFile = Annotated[Path, typer.Argument(metavar="FILE", help="A plan file (YAML).")]
 
@@ -32,7 +40,27 @@ def plan_text(file: Path) -> str:
             return decode(sys.stdin.buffer.read(MAX_BYTES + 1), "standard input")
         return read_text(file)
     except CannotRun as error:
-        stop(str(error))
+        stop_for(error)
+
+
+def stop_for(error: "CannotRun") -> NoReturn:
+    """Leave with what stands in the way; of a file that is not there with the nearest name beside it."""
+    from setwright.files import NoSuchFile
+
+    stop(f"{error}{_nearest(error.path)}" if isinstance(error, NoSuchFile) else str(error))
+
+
+def _nearest(missing: Path) -> str:
+    """The YAML file of that folder with the nearest name, as the end of a sentence; empty without one."""
+    from setwright.files import CannotRun, yaml_in
+    from setwright.reading.nearest import nearest
+
+    try:
+        there = {file.stem: file for file in yaml_in(missing.parent)}
+    except CannotRun:
+        return ""
+    near = nearest(missing.stem, there)
+    return f"; the nearest is {there[near[0]]}" if near else ""
 
 
 def plans(named: list[Path]) -> list[Path]:
@@ -64,6 +92,25 @@ def _fed(file: Path, weeks: "tuple[PlanWeek, ...]", table: "Library") -> "tuple[
     from setwright.records.last_time import fed
 
     return fed(file, weeks, table)
+
+
+def sound(file: Path, nothing: str) -> "Checked":
+    """The plan checked, or the end of the command where it has errors; ``nothing``: what is not done then."""
+    from setwright.findings import Level
+    from setwright.report import terminal
+
+    one = checked(file, only_plans=True)
+    if any(finding.level is Level.error for finding in one.findings):
+        typer.echo(terminal.text(one, colour=in_colour()), nl=False)
+        stop(f"{nothing} while the plan has errors")
+    return one
+
+
+def today() -> "dt.date":
+    """The coach's own date."""
+    import datetime as dt
+
+    return dt.date.today()  # noqa: DTZ011 - of this machine, wherever it stands
 
 
 def week_of(weeks: int, named: int | None, file: Path) -> int:

@@ -32,21 +32,14 @@ def sheet(
     csv: Annotated[bool, typer.Option("--csv", help="Also the week as a table for spreadsheets.")] = False,
 ) -> None:
     """Write the sheets of a plan as files to print. docs/sheets.md says what each kind is for."""
-    import datetime as dt
-
     from setwright.files import CannotRun
-    from setwright.findings import Level
-    from setwright.report import terminal
     from setwright.sheets import NothingToPrint, Order, WrongPaper, asked, print_sheets
 
     try:
         wanted = asked(kind, paper, large=large)
     except WrongPaper as stop:
         shared.stop(str(stop))
-    checked = shared.checked(file, only_plans=True)
-    if any(f.level is Level.error for f in checked.findings):
-        typer.echo(terminal.text(checked, colour=shared.in_colour()), nl=False)
-        shared.stop("no sheet is written while the plan has errors")
+    checked = shared.sound(file, "no sheet is written")
     number = shared.week_of(len(checked.weeks), week, file)
     checked = checked.only(number)
     if checked.week is None or not checked.week.sessions:
@@ -56,9 +49,9 @@ def sheet(
             shared.stop(f"no session is in force, so no sheet is written: {held}")
         shared.stop(f"{file}: there is no training in week {number}, so nothing to print")
     order = Order(wanted, out, apart=apart, pdf=pdf, csv=csv)
-    today = dt.date.today()  # noqa: DTZ011 - the coach's own date
+    progress = _progress if sys.stderr.isatty() else None
     try:
-        for line in print_sheets(checked, order, today, _progress if sys.stderr.isatty() else None):
+        for line in print_sheets(checked, order, shared.today(), progress):
             typer.echo(line)
     except (CannotRun, NothingToPrint) as stop:
         shared.stop(str(stop))

@@ -1,5 +1,6 @@
 """What the YAML parser can't read, in a coach's words, and which lines to leave out to read on."""
 
+import re
 from typing import Final, NamedTuple
 
 import yaml
@@ -29,6 +30,10 @@ _PROBLEMS: Final[tuple[tuple[str, TextRule, str, str], ...]] = (
 """Words of the parser, and what is said about the line instead; `typed` and `escaped` are filled in."""
 
 
+_WORDS: Final = re.compile(r"[^\W\d_]+(?:[ -][^\W\d_]+)*")
+"""A word or more, without a number."""
+
+
 class Broken(NamedTuple):
     """Where the parser stopped: the row (from 0), and the finding about it."""
 
@@ -44,11 +49,26 @@ def explain(error: yaml.YAMLError, file: str, rows: list[str]) -> Broken:
     if context is not None and any(words in problem for words in _STARTED_EARLIER):
         mark = context
     row = _with_words(rows, mark.line if mark else 0)
+    above = _without_colon(rows, row)
+    row = row if above is None else above
     typed = unmask(rows[row]).rstrip()
     indent = len(typed) - len(typed.lstrip())
-    rule, message, change = _known(problem, typed.strip()) or _layout(rows, row, indent, typed.strip())
+    if above is None:
+        rule, message, change = _known(problem, typed.strip()) or _layout(rows, row, indent, typed.strip())
+    else:
+        rule, message, change = rules.NO_COLON, "a list, and no colon above it", f"write `{typed.strip()}:`"
     place = Place(file, row + 1, indent + 1, row + 1, len(typed) + 1)
     return Broken(row, rule.at(place, message, change))
+
+
+def _without_colon(rows: list[str], row: int) -> int | None:
+    """The row above a line of a list that is to hold it, and is only a word or two."""
+    *_, opener, line = (None, None, *anatomy(rows[: row + 1]))
+    if opener is None or line is None or line.number != row + 1:
+        return None
+    if line.start == line.indent or line.indent <= opener.start:
+        return None
+    return opener.number - 1 if _WORDS.fullmatch(opener.text[opener.start :].rstrip()) else None
 
 
 def _known(problem: str, typed: str) -> tuple[TextRule, str, str] | None:

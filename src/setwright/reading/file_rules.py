@@ -102,6 +102,13 @@ GLUED = TextRule(
     "cool-down:\n  - easy walk\n   - stretching",
     "cool-down:\n  - easy walk\n  - stretching",
 )
+NO_COLON = TextRule(
+    "list-without-colon",
+    "a word above a list, without a colon",
+    "without the colon YAML takes the word and the list for one text",
+    "- face pull: 2 x 15\n- superset\n    - dip: 3 x 8\n    - pull-up: 3 x 8",
+    "- face pull: 2 x 15\n- superset:\n    - dip: 3 x 8\n    - pull-up: 3 x 8",
+)
 OUT_OF_LINE = TextRule(
     "line-out-of-line",
     "a line that starts in the wrong column",
@@ -146,6 +153,6 @@ DOUBLE_KEY = TextRule(
 )
 RULES = (
     HASH, SECOND_COLON, SIGN, AFTER_QUOTE, OPEN_QUOTE, OPEN_BRACKET, SPLIT, TAB,
-    ODD_BLANK, ODD_BLANK_IN_VALUE, CONTROL, LIST_MARK, NO_BLANK, GLUED, OUT_OF_LINE, UNREADABLE,
+    ODD_BLANK, ODD_BLANK_IN_VALUE, CONTROL, LIST_MARK, NO_BLANK, GLUED, NO_COLON, OUT_OF_LINE, UNREADABLE,
     SECOND_PLAN, ALIAS, TOO_BIG, DOUBLE_KEY,
 )  # fmt: skip

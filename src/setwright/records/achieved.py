@@ -8,6 +8,7 @@ from setwright.model.plan import Item, Session, Week
 from setwright.reading.done import SetDone
 from setwright.reading.dose import Dose, Effort, SetGroup, SetWork, Sides, Span
 from setwright.records.fitting import Athletes, Fitted, Line
+from setwright.records.outcome import by_sides
 from setwright.records.planned import Planned, planned
 
 
@@ -53,14 +54,12 @@ def item_done(line: Line, table: Library, *, tried: bool = False) -> Item | None
         return None
     if done.done.kind == "done":
         return _whole(line.planned) if line.planned and line.planned.line.dose else None
-    effort = _effort(line.planned)
+    effort = line.planned.effort if line.planned else None
     works = tuple(_work(one, effort) for one in done.done.sets if tried or one.amount.span.high)
     key = line.planned.line.key if line.planned and not done.instead_of else table.find(done.name).key
     if not works or key is None:
         return None
-    count = len(works) / (
-        2 if {"left", "right"} <= {one.sides.kind for one in done.done.sets if one.sides} else 1
-    )
+    count = len(works) / (2 if by_sides(done.done.sets) else 1)
     group = SetGroup(
         kind="list" if len(works) == count else "straight",
         sets=Span(low=count, high=count),
@@ -82,17 +81,11 @@ def _work(one: SetDone, effort: Effort | None) -> SetWork:
     return SetWork(amount=one.amount, load=one.load, effort=one.effort or effort, extra=one.extra)
 
 
-def _effort(at: Planned | None) -> Effort | None:
-    groups = at.line.dose.groups if at and at.line.dose else ()
-    return next((work.effort for group in groups for work in group.works if work.effort), None)
-
-
 def _whole(at: Planned) -> Item:
     """A planned line with the sets of all rounds of its group, out of the group."""
-    rounds = (at.group.rounds if at.group else None) or 1
     dose = at.line.dose
     assert dose is not None
-    groups = tuple(group.model_copy(update={"sets": _times(group.sets, rounds)}) for group in dose.groups)
+    groups = tuple(group.model_copy(update={"sets": _times(group.sets, at.rounds)}) for group in at.sets)
     return at.line.model_copy(update={"dose": dose.model_copy(update={"groups": groups})})
 
 

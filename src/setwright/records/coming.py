@@ -2,16 +2,14 @@
 
 import datetime as dt
 from collections.abc import Mapping
-from functools import partial
 from pathlib import Path
 from typing import NamedTuple
 
 from setwright.files import CannotRun, read_beside
 from setwright.model.plan import Lighter, Week
 from setwright.model.reader.keys import fold
-from setwright.own.plan import read_plan
 from setwright.records import names
-from setwright.records.keeping import Plan
+from setwright.records.keeping import Plan, plan_in
 from setwright.records.line_keys import LineKey, Told, lines_of
 from setwright.records.next_head import Head, squad_file, turns_of, with_head
 from setwright.records.one_week import one_week, without_lighter
@@ -71,7 +69,7 @@ class After(NamedTuple):
 def coming(after: After) -> Coming:
     """The week that comes; after the last week of a block the first one again.
 
-    Raises: CannotRun when the block that the plan is a week of can't be read.
+    Raises: CannotRun when the plan, or the block that it is a week of, can't be read.
     """
     plan, text = after.plan, after.text
     block = _block(plan, text, after.number)
@@ -91,11 +89,16 @@ def coming(after: After) -> Coming:
     text_then = with_head(str(plan.file), bare, head)
     then = names.week_number(name)
     due = [how for often, how in week.lighter_every.items() if then and not then % often]
-    trained = _lines(_read(plan.file, bare)[0])
+    trained = _lines(plan_in(plan.file, bare).weeks[0])
     return Coming(
-        text_then, _read(plan.file, text_then)[0], stem, due[0] if due else None, trained, None,
-        names.week_number(week.name),
-    )  # fmt: skip
+        text=text_then,
+        week=plan_in(plan.file, text_then).weeks[0],
+        stem=stem,
+        lighter=due[0] if due else None,
+        trained=trained,
+        block=None,
+        number=names.week_number(week.name),
+    )
 
 
 def _names(name: str, stem: str, *, again: bool) -> tuple[str, str]:
@@ -116,11 +119,11 @@ def _block(plan: Plan, text: str, number: int) -> _Block | None:
         if found is None:
             raise CannotRun(f"the block {week.block.file} can't be read beside {plan.file}")
         typed = found
-    lighter = tuple(one.lighter for one in _read(file, typed))
+    lighter = tuple(one.lighter for one in plan_in(file, typed).weeks)
     if number > len(lighter):
         raise CannotRun(f"{file} has no week {number}, of which {plan.file} says that it is one")
     bare = without_lighter(str(file), typed)
-    return _Block(file, bare, _read(file, bare), lighter, number)
+    return _Block(file, bare, plan_in(file, bare).weeks, lighter, number)
 
 
 def _of_block(block: _Block, after: After) -> Coming:
@@ -150,8 +153,8 @@ def _of_block(block: _Block, after: After) -> Coming:
     said = OfBlock(tuple(map(_lines, block.weeks)), done, then)
     now = said.weeks[done - 1]
     if trained.of == 1:
-        now = _lines(_read(plan.file, without_lighter(str(plan.file), text))[0])
-    return Coming(base, _read(block.file, base)[0], stem, block.lighter[then - 1], now, said, was)
+        now = _lines(plan_in(plan.file, without_lighter(str(plan.file), text)).weeks[0])
+    return Coming(base, plan_in(block.file, base).weeks[0], stem, block.lighter[then - 1], now, said, was)
 
 
 def _names_in_block(block: _Block, trained: Week, file: Path, then: int, *, again: bool) -> tuple[str, str]:
@@ -190,14 +193,6 @@ def _turns(after: After) -> tuple[str, ...] | None:
     if after.waits is not None:
         first = next((at for at, name in enumerate(turn) if fold(name) == fold(after.waits)), first)
     return turn[first:] + turn[:first]
-
-
-def _read(file: Path, text: str) -> tuple[Week, ...]:
-    """Raises: CannotRun when there is nothing in it to go on from."""
-    weeks = read_plan(str(file), text, partial(read_beside, file)).read.weeks
-    if not weeks:
-        raise CannotRun(f"{file} can't be read as a plan; `setwright check {file}` says why")
-    return weeks
 
 
 def _lines(week: Week) -> Lines:

@@ -26,7 +26,7 @@ class Gain(NamedTuple):
 
 def sets_of(at: Planned) -> tuple[SetGroup, ...]:
     """The sets of a line without their loads."""
-    return tuple(map(_bare, at.line.dose.groups if at.line.dose else ()))
+    return tuple(map(_bare, at.sets))
 
 
 def with_gain(group: SetGroup, gain: Gain) -> SetGroup:

@@ -67,7 +67,12 @@ def _is_table(file: Path) -> bool:
 
 def plan_of(file: Path) -> Plan:
     """A plan with its names looked up. Raises: CannotRun when nothing in it can be read."""
-    read, table = read_plan(str(file), read_text(file), partial(read_beside, file))
+    return plan_in(file, read_text(file))
+
+
+def plan_in(file: Path, text: str) -> Plan:
+    """The same of a text that stands in a file, or is to. Raises: CannotRun as there."""
+    read, table = read_plan(str(file), text, partial(read_beside, file))
     if not read.weeks:
         raise CannotRun(f"{file} can't be read as a plan; `setwright check {file}` says why")
     return Plan(file, read.weeks, table)

@@ -60,9 +60,9 @@ def _last(plan: Plan, week: Week, asks: Told, name: str | None) -> float | None:
 
 def _loads(plan: Plan, week: Week, asks: Told, name: str | None) -> Iterator[Load]:
     """The loads of the movement that were lifted before, the last first."""
-    weeks = back_from(WeekOfPlan(plan, week.number))
-    for here in weeks:
-        is_this = here == WeekOfPlan(plan, week.number)
+    this = WeekOfPlan(plan, week.number)
+    for here in back_from(this):
+        is_this = here == this
         if is_this and name == "last week":
             continue
         done = week_done(here.plan, here.week)

@@ -20,6 +20,7 @@ from setwright.records.progress import Decision
 ABOVE_MAX: Final = "above-tested-max"
 """The rule whose allow lifts the cap."""
 WHOLE: Final = 100
+"""Percent in a whole."""
 LOADED: Final = ("bar", "sleeve", "weight", "stack")
 """What a gym file says the steps of; of a band, a machine or a belt it does not."""
 

@@ -38,7 +38,7 @@ def outcome(line: Line, week: Week, athlete: Athlete | None) -> Outcome:
     if done.kind == "not done":
         return Outcome(load=load, short=f"not done, {done.reason}" if done.reason else "not done")
     if done.kind == "done":
-        return Outcome(load=load, effort=None, short="several loads are planned" if len(loads) > 1 else "")
+        return Outcome(load=load, short="several loads are planned" if len(loads) > 1 else "")
     return _of_sets(done.sets, line.planned, load)
 
 
@@ -49,7 +49,7 @@ def _of_sets(sets: tuple[SetDone, ...], at: Planned, planned: Load | None) -> Ou
     load = sets[0].load or planned
     found = Outcome(reps, load, efforts[-1] if efforts else None)
     least = sets_planned(at).low
-    written = len(sets) / (2 if _by_sides(sets) else 1)
+    written = len(sets) / (2 if by_sides(sets) else 1)
     if written < least:
         return found._replace(short=f"{number(written)} of {plural(least, 'set')}")
     if len(loads) > 1:
@@ -57,15 +57,24 @@ def _of_sets(sets: tuple[SetDone, ...], at: Planned, planned: Load | None) -> Ou
     return found
 
 
-def _by_sides(sets: tuple[SetDone, ...]) -> bool:
+def by_sides(sets: tuple[SetDone, ...]) -> bool:
     """Whether left and right stand as sets of their own."""
     return {"left", "right"} <= {one.sides.kind for one in sets if one.sides}
 
 
+def reserve_off(wanted: Effort | None, had: Effort | None) -> float | None:
+    """Repetitions in reserve over (easier) or under (harder) what was wanted, 0 within its span.
+
+    None where one of the two is not known.
+    """
+    meant, felt = (one.rir if one else None for one in (wanted, had))
+    if meant is None or felt is None:
+        return None
+    return min(0.0, felt[1] - meant[0]) or max(0.0, felt[0] - meant[1])
+
+
 def sets_planned(at: Planned) -> Span:
     """The sets of a line over all rounds of its group."""
-    groups = at.line.dose.groups if at.line.dose else ()
-    rounds = (at.group.rounds if at.group else None) or 1
-    low = sum(group.sets.low for group in groups) * rounds
-    high = [group.sets.high for group in groups]
-    return Span(low=low, high=None if None in high else sum(one or 0 for one in high) * rounds)
+    low = sum(group.sets.low for group in at.sets) * at.rounds
+    high = [group.sets.high for group in at.sets]
+    return Span(low=low, high=None if None in high else sum(one or 0 for one in high) * at.rounds)

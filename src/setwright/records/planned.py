@@ -6,7 +6,7 @@ from setwright.model import theirs
 from setwright.model.people import Athlete
 from setwright.model.plan import Group, Item, Session, Week
 from setwright.reading import words
-from setwright.reading.dose import Load
+from setwright.reading.dose import Effort, Load, SetGroup, SetWork
 from setwright.reading.habits import Habits
 from setwright.reading.short import dose_short
 
@@ -20,6 +20,26 @@ class Planned(NamedTuple):
     line: Item
     base: Item
     group: Group | None = None
+
+    @property
+    def sets(self) -> tuple[SetGroup, ...]:
+        """The sets of its dose, kind by kind; none where it has no dose."""
+        return self.line.dose.groups if self.line.dose else ()
+
+    @property
+    def works(self) -> tuple[SetWork, ...]:
+        """What a set of it holds, over all kinds of its sets."""
+        return tuple(work for group in self.sets for work in group.works)
+
+    @property
+    def effort(self) -> Effort | None:
+        """The first effort that is planned."""
+        return next((work.effort for work in self.works if work.effort), None)
+
+    @property
+    def rounds(self) -> int:
+        """How often it is done: the rounds of its group, else once."""
+        return (self.group.rounds if self.group else None) or 1
 
 
 def planned(week: Week, session: Session, athlete: Athlete | None) -> tuple[Planned, ...]:
@@ -39,8 +59,7 @@ def loads_of(one: Planned, week: Week, athlete: Athlete | None) -> tuple[Load, .
     own = None if athlete is None else theirs.own_load(one.line, theirs.names_of(week, athlete))
     if own is not None:
         return own.loads
-    groups = one.line.dose.groups if one.line.dose else ()
-    works = (work for group in groups for work in (*group.works, *((group.last,) if group.last else ())))
+    works = (work for group in one.sets for work in (*group.works, *((group.last,) if group.last else ())))
     written = tuple(dict.fromkeys(work.load for work in works if work.load is not None))
     return written or ((one.group.load,) if one.group and one.group.load else ())
 

@@ -3,9 +3,9 @@
 from typing import Final, NamedTuple
 
 from setwright.model.next import Add, ByEffort, ByRepetitions, Case, EveryWeeks, NextRule, Repeat, WhenReached
-from setwright.reading.dose import Effort, SetWork, Span
+from setwright.reading.dose import SetWork
 from setwright.reading.words import number
-from setwright.records.outcome import Outcome
+from setwright.records.outcome import Outcome, reserve_off
 from setwright.records.planned import Planned
 
 HALF_POINT: Final = 0.5
@@ -60,7 +60,7 @@ def _when_reached(rule: WhenReached, done: Outcome, at: Planned) -> Decision:
     if not tops or None in tops:
         return Decision("the plan names no top to reach")
     if not done.reps:
-        same = all(work.amount.span.low == work.amount.span.high for work in _works(at))
+        same = all(work.amount.span.low == work.amount.span.high for work in at.works)
         reason = "done as planned" if same else "done as planned, and nobody wrote how many"
         return Decision(reason, rule.add if same else None)
     wanted = [top or 0 for top in tops] + [tops[-1] or 0] * (len(done.reps) - len(tops))
@@ -88,22 +88,14 @@ def _every_weeks(rule: EveryWeeks, week_number: int | None) -> Decision:
 
 
 def _by_effort(rule: ByEffort, done: Outcome, at: Planned) -> Decision:
-    wanted = next((work.effort for work in _works(at) if work.effort), None)
-    meant, felt = _reserve(wanted), _reserve(done.effort)
-    if meant is None or felt is None:
-        return Decision("no effort is planned" if meant is None else "nobody wrote how hard it was")
-    off = min(felt.high or 0, meant.low) - meant.low if (felt.high or 0) < meant.low else 0.0
-    off = felt.low - (meant.high or 0) if felt.low > (meant.high or 0) else off
+    off = reserve_off(at.effort, done.effort)
+    if off is None:
+        is_planned = at.effort is not None and at.effort.rir is not None
+        return Decision("nobody wrote how hard it was" if is_planned else "no effort is planned")
     if not off:
         return Decision("as hard as planned")
     harder = f"{number(abs(off))} repetitions {'easier' if off > 0 else 'harder'} than planned"
     return Decision(harder, percent=off / HALF_POINT * rule.percent)
-
-
-def _reserve(effort: Effort | None) -> Span | None:
-    """Repetitions in reserve."""
-    rir = effort.rir if effort else None
-    return None if rir is None else Span(low=rir[0], high=rir[1])
 
 
 def _by_repetitions(rule: ByRepetitions, done: Outcome) -> Decision:
@@ -119,18 +111,9 @@ def _fits(case: Case, reps: float) -> bool:
     return case.low <= reps and (case.high is None or reps <= case.high)
 
 
-def _works(at: Planned) -> tuple[SetWork, ...]:
-    return tuple(work for group in (at.line.dose.groups if at.line.dose else ()) for work in group.works)
-
-
 def _groups(at: Planned) -> list[list[float | None]]:
     """The top of each set's range in repetitions; None for one that is open or counts something else."""
-    rounds = (at.group.rounds if at.group else None) or 1
-    return (
-        [_tops(group.works, int(group.sets.low)) for group in at.line.dose.groups] * rounds
-        if at.line.dose
-        else []
-    )
+    return [_tops(group.works, int(group.sets.low)) for group in at.sets] * at.rounds
 
 
 def _tops(works: tuple[SetWork, ...], sets: int) -> list[float | None]:

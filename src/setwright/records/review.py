@@ -9,6 +9,7 @@ from setwright.records.achieved import week_of_done, week_planned
 from setwright.records.fitting import Fitted, Line
 from setwright.records.form import training
 from setwright.records.keeping import Plan
+from setwright.records.outcome import reserve_off
 from setwright.records.trend import Seen, Trend, trends
 from setwright.records.week_done import WeekDone
 
@@ -97,13 +98,8 @@ def effort_off(line: Line) -> float:
     0 within the planned span, and where one of the two is not known.
     """
     done = line.done.done if line.done else None
-    dose = line.planned.line.dose if line.planned else None
-    works = [work for group in (dose.groups if dose else ()) for work in group.works]
-    wanted = next((work.effort.rir for work in works if work.effort), None)
-    had = next((one.effort.rir for one in reversed(done.sets) if one.effort), None) if done else None
-    if wanted is None or had is None:
-        return 0.0
-    return min(0.0, had[1] - wanted[0]) or max(0.0, had[0] - wanted[1])
+    had = next((one.effort for one in reversed(done.sets) if one.effort), None) if done else None
+    return reserve_off(line.planned.effort if line.planned else None, had) or 0.0
 
 
 def _named(records: Iterable[Fitted]) -> list[str]:

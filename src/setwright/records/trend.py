@@ -71,9 +71,10 @@ class Trend(NamedTuple):
 
         Of what is added to the body it is always 0: the body is most of that load.
         """
-        if self.added or len(self.points) < 2 or self.points[-2].kg <= 0:  # noqa: PLR2004 - two points make a step
+        before = self.points[-2:-1]
+        if self.added or not before or before[0].kg <= 0:
             return 0.0
-        grown = round(self.points[-1].kg / self.points[-2].kg - 1, 6)
+        grown = round(self.points[-1].kg / before[0].kg - 1, 6)
         return grown if grown > JUMP else 0.0
 
 
