@@ -65,7 +65,7 @@ def read_text(path: Path) -> str:
     except FileNotFoundError:
         raise NoSuchFile(path) from None
     except OSError as error:
-        raise CannotRun(f"{path} can't be read: {(error.strerror or str(error)).lower()}") from None
+        raise CannotRun(f"{path} can't be read: {_why(error)}") from None
     return decode(raw, str(path))
 
 
@@ -87,6 +87,11 @@ def decode(raw: bytes, name: str) -> str:
         return raw.decode("utf-16" if marked else "utf-8")
     except UnicodeDecodeError as error:
         raise CannotRun(_not_text(raw, error.start, name, marked=marked), _SAVE) from None
+
+
+def _why(error: OSError) -> str:
+    """What the system says of an error, in lower case as the rest of a sentence."""
+    return (error.strerror or str(error)).lower()
 
 
 _SAVE = "save it again in the editor with the encoding UTF-8"
@@ -135,7 +140,7 @@ def yaml_in(path: Path) -> list[Path]:
     except (FileNotFoundError, NotADirectoryError):
         return []
     except OSError as error:
-        raise CannotRun(f"{path} can't be read: {(error.strerror or str(error)).lower()}") from None
+        raise CannotRun(f"{path} can't be read: {_why(error)}") from None
     return sorted(path / name for name in names if _is_yaml(Path(name)))
 
 
@@ -177,7 +182,7 @@ def write_whole(path: Path, whole: str | bytes) -> None:
             Path(beside).unlink(missing_ok=True)
             raise
     except OSError as error:
-        raise CannotRun(f"{path} can't be written: {(error.strerror or str(error)).lower()}") from None
+        raise CannotRun(f"{path} can't be written: {_why(error)}") from None
 
 
 def write_once(path: Path, text: str, *, read_only: bool = False) -> None:
@@ -199,7 +204,7 @@ def write_once(path: Path, text: str, *, read_only: bool = False) -> None:
     except FileExistsError:
         raise
     except OSError as error:
-        raise CannotRun(f"{path} can't be written: {(error.strerror or str(error)).lower()}") from None
+        raise CannotRun(f"{path} can't be written: {_why(error)}") from None
 
 
 @contextlib.contextmanager

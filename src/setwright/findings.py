@@ -82,6 +82,11 @@ def in_order(findings: Iterable[Finding]) -> list[Finding]:
     return sorted(findings, key=lambda f: (f.place.file, f.place.line, f.place.column, f.rule, f.message))
 
 
+def has_errors(findings: Iterable[Finding]) -> bool:
+    """Whether something in a file can't be carried out as written."""
+    return any(finding.level is Level.error for finding in findings)
+
+
 def exit_status(findings: Iterable[Finding], fail_on: Level = Level.gap) -> int:
     """0 when nothing reaches ``fail_on``, else 1 (2, "could not run", is the command line's)."""
     return int(any(f.level >= fail_on for f in findings))

@@ -20,6 +20,11 @@ class Place:
     end_line: int
     end_column: int
 
+    @staticmethod
+    def top(file: str) -> "Place":
+        """The top of a file, where nothing in it is meant."""
+        return Place(file, 1, 1, 1, 1)
+
     def shifted(self, start: int, end: int) -> "Place":
         """The part of a one-line span between two offsets, in characters from its start."""
         return Place(self.file, self.line, self.column + start, self.line, self.column + end)

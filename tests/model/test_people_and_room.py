@@ -116,6 +116,14 @@ def test_a_squad() -> None:
     assert (kinds.no, kinds.avoid, kinds.until) == (("overhead", "hanging"), ("dip", "push-up"), "cleared")
 
 
+@pytest.mark.parametrize("typed", ["171", "171 cm", "171 CM", "1.71 m", "1,71 M"])
+def test_a_height_is_told_in_centimetres_or_metres(typed: str) -> None:
+    read_squad, found = squad(SQUAD.replace("1.71 m", typed))
+    assert found == []
+    assert read_squad is not None
+    assert read_squad.athletes[1].height_cm == pytest.approx(171)
+
+
 def test_a_gym() -> None:
     read_gym, found = gym(GYM)
     assert found == []

@@ -10,7 +10,8 @@ from setwright.reading.counting import count
 from setwright.reading.dose import Span
 from setwright.reading.doseline import read_dose
 from setwright.reading.habits import Habits
-from setwright.reading.say import dose_short, say_dose
+from setwright.reading.say import say_dose
+from setwright.reading.short import dose_short
 from setwright.reading.vocabulary import VOCABULARY
 from tests.reading.dose_lines import KG, at, read
 

@@ -10,11 +10,15 @@ from setwright.reading.faults import TextRule
 from setwright.reading.fitting import questions
 from setwright.reading.habits import Habits
 from setwright.reading.question import Question
-from setwright.reading.questions import NEEDS_GROUP, NEEDS_MOVEMENT, QUESTIONS, TEXT_RULES
-from setwright.reading.say import dose_short
+from setwright.reading.questions import QUESTIONS, TEXT_RULES
+from setwright.reading.short import dose_short
 from tests.reading.dose_lines import KG, asked, at, read, rules, under
 
 BARE = Habits()
+NEEDS_MOVEMENT = frozenset({"side-not-written", "steps-or-each-leg"})
+"""Rules that a dose line alone never raises: ``fitting`` asks them, knowing the movement."""
+NEEDS_GROUP = frozenset({"sets-in-a-round"})
+"""Rules that only a member of a group with rounds, times or a ladder raises."""
 LINE_RULES = [rule for rule in TEXT_RULES if rule.id not in NEEDS_MOVEMENT | NEEDS_GROUP]
 WORDS = [
     tuple(row.split("\n"))

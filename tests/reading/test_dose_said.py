@@ -4,7 +4,8 @@ import pytest
 
 from setwright.reading.dose import WarmUp
 from setwright.reading.habits import Habits
-from setwright.reading.say import dose_short, say_dose, say_warm_up
+from setwright.reading.say import say_dose, say_warm_up
+from setwright.reading.short import dose_short
 from tests.reading.dose_lines import KG, read
 
 SAID = [

@@ -8,6 +8,7 @@ import yaml
 
 from setwright.library.names import fold
 from setwright.library.rows import Row
+from setwright.reading.nearest import choice
 
 ASK_FILE: Final = Path(__file__).parents[1] / "data" / "ask.yaml"
 
@@ -50,4 +51,4 @@ def compile_names(
 
 
 def _question(word: str, choices: list[str]) -> str:
-    return f"Which {word}: {', '.join(choices[:-1])} or {choices[-1]}? Write the whole name."
+    return f"Which {word}: {choice(choices)}? Write the whole name."

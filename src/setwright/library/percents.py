@@ -12,6 +12,7 @@ from setwright.model.theirs import lines_done
 from setwright.places import Place
 from setwright.reading.dose import MAX_KINDS, Load, MaxKind
 from setwright.reading.max_rules import WHICH_MAX
+from setwright.reading.words import listed
 
 
 class _Open(NamedTuple):
@@ -39,10 +40,9 @@ def which_max(week: Week, table: Library) -> tuple[Finding, ...]:
     if not by_line:
         return ()
     first, *others = by_line.values()
-    *some, last = first.kinds
-    on_file = f"{', '.join(some)} and {last}"
+    on_file = listed(first.kinds)
     message = f"{first.item.name} at {first.percent}: {first.athlete.name} has {on_file} on file; of which?"
-    top = f"`percent of: {some[0]}` or `percent of: {last}`"
+    top = f"`percent of: {first.kinds[0]}` or `percent of: {first.kinds[-1]}`"
     line = first.item.dose.text if first.item.dose else ""
     dose = line if first.percent in line and line.count("%") == 1 else first.percent
     ways = (f'"{dose.replace(first.percent, f"{first.percent} of {kind}", 1)}"' for kind in first.kinds)

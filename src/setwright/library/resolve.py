@@ -48,7 +48,7 @@ class _Resolver:
     def __init__(self, week: Week, table: Library, unread: frozenset[str]) -> None:
         self.findings: list[Finding] = []
         self._week = week
-        self.table = table
+        self._table = table
         self._unread = unread
         self._habits = Habits(sides=week.sides, unit=week.unit)
 
@@ -85,7 +85,7 @@ class _Resolver:
     def _known(self, item: Item) -> Item:
         """The item of a warm-up: a name the library lacks is no fault there."""
         instead = _with_lines(item, self._known)
-        return item.model_copy(update={"key": self.table.find(item.name).key, "instead": instead})
+        return item.model_copy(update={"key": self._table.find(item.name).key, "instead": instead})
 
     def _item(self, item: Item, where: str) -> Item:
         key = self._key(item.name, item.place, where)
@@ -97,7 +97,7 @@ class _Resolver:
         )
         if key is None or item.dose is None:
             return item
-        movement = self.table.movement(key)
+        movement = self._table.movement(key)
         asked = fitting.questions(
             item.dose,
             self._habits,
@@ -114,7 +114,7 @@ class _Resolver:
     def _key(self, name: str, place: Place, where: str) -> str | None:
         if fold(name) in self._unread:
             return None
-        match = self.table.find(name)
+        match = self._table.find(name)
         if match.ask:
             finding = rules.UNCLEAR_MOVEMENT.at(
                 place, f'"{name}" names several movements', match.ask.rstrip("."), where

@@ -1,17 +1,15 @@
 """How much one set holds: repetitions, time, distance, things; and the side that stands after it."""
 
 from collections.abc import Callable
-from typing import Final, Literal, NamedTuple
+from typing import Literal, NamedTuple
 
 from setwright.reading import questions_amount as ask
 from setwright.reading.cursor import Cursor, Numeric, Unread, counted
 from setwright.reading.dose import Amount, Extra, Sides, Span
 from setwright.reading.lexer import Token
+from setwright.reading.loads import LOADED
 from setwright.reading.questions_how import UNIT_MIXED, VALUE_MISSING
 from setwright.reading.times import METRES, SECONDS, duration
-
-LOAD_UNITS: Final = frozenset({"kg", "lb", "#", "%"})
-"""Units of a load, which no amount has."""
 
 THINGS = ("steps", "contacts", "cal", "strokes", "breaths", "throws", "jumps")
 OPEN = Amount(unit="reps", span=Span(low=0, high=None))
@@ -90,7 +88,7 @@ def _number(cursor: Cursor) -> Much | None:
     if value.unit in THINGS:
         cursor.at += 1
         return Much(Amount(unit=value.unit, span=counted(value, cursor)))
-    if value.unit in ("kg", "lb", "#", "%", "rm"):
+    if value.unit in (*LOADED, "rm"):
         cursor.reset(back)
         return None
     return _reps(cursor, value)
@@ -141,7 +139,7 @@ def _amount_is_next(cursor: Cursor) -> bool:
     """Whether another amount follows the comma: no effort ("to failure"), no load such as "62,5 kg"."""
     before, first, comma, second, unit = (cursor.ahead(n) for n in range(5))
     tied = first.end == comma.start and comma.end == second.start and before.end < first.start
-    load = comma.text == "," and first.kind == second.kind == "number" and unit.text in LOAD_UNITS
+    load = comma.text == "," and first.kind == second.kind == "number" and unit.text in LOADED
     return first.text != "to" and not (tied and load)
 
 

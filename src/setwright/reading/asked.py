@@ -204,5 +204,4 @@ class Asked:
         typed = line.text[start:end].strip()
         words = {**fills, "typed": typed}
         place = self._place.shifted(*line.typed_span(start, end))
-        message, change = question.message.format_map(words), question.change.format_map(words)
-        self.findings.append(question.rule.at(place, message, change))
+        self.findings.append(question.at(place, words))

@@ -3,6 +3,7 @@
 from setwright.reading import questions_how as ask
 from setwright.reading.cursor import Cursor, Unread
 from setwright.reading.dose import Load
+from setwright.reading.lexer import Token
 from setwright.reading.times import METRES
 
 _COUNTS = {"2": 2.0, "3": 3.0, "double": 2.0}
@@ -21,7 +22,7 @@ def band(cursor: Cursor) -> Load | None:
     start = cursor.token
     if start.text == "band" and cursor.ahead(1).kind == "number":
         cursor.at += 2
-        return _known(cursor, f"band {cursor.before.text}", 1.0, start.start)
+        return _known(cursor, f"band {cursor.before.text}", 1.0, start)
     count = 1.0
     if start.text in _COUNTS and cursor.ahead(1).kind == "word":
         count = _COUNTS[start.text]
@@ -35,7 +36,7 @@ def band(cursor: Cursor) -> Load | None:
     if "band" in words[1:]:
         name = " ".join(words[: words.index("band", 1)])
         cursor.at += first + words.index("band", 1) + 1
-        return _known(cursor, name, count, start.start)
+        return _known(cursor, name, count, start)
     if words and words[0] in COLOURS | _names(cursor):
         cursor.at += first + 1
         named = f"{start.text} {words[0]} bands" if first else f"{words[0]} band"
@@ -61,12 +62,11 @@ def _names(cursor: Cursor) -> set[str]:
     return {name.lower() for name in cursor.habits.bands or ()}
 
 
-def _known(cursor: Cursor, name: str, count: float, start: int) -> Load:
+def _known(cursor: Cursor, name: str, count: float, start: Token) -> Load:
     bands = cursor.habits.bands
     if bands is not None and name not in _names(cursor):
         known = f'. It has {", ".join(sorted(bands))}: "with {min(bands)} band"' if bands else ""
-        first = next(token for token in cursor.line.tokens if token.start == start)
-        raise cursor.ask(ask.BAND, first, name=name, known=known)
+        raise cursor.ask(ask.BAND, start, name=name, known=known)
     return Load(kind="band", name=name, low=count, high=count, stretch_m=_stretch(cursor))
 
 

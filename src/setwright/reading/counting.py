@@ -39,7 +39,7 @@ class Counted(NamedTuple):
     @property
     def reps(self) -> Span:
         """Repetitions, of one side where ``per_side``; 0 when the dose is counted in something else."""
-        return self.amounts.get("reps", Span(low=0, high=0))
+        return self.amounts.get("reps", NOTHING)
 
     @property
     def seconds(self) -> float:

@@ -10,8 +10,9 @@ from setwright.reading.lexer import Line, Token
 from setwright.reading.question import Question
 
 MOST_DIGITS = 6
-THOUSAND_DIGITS = 3
 """Longest whole part of a number on a dose line (choice: 999,999 is beyond any load, time or distance)."""
+THOUSAND_DIGITS = 3
+"""Digits behind a point that may part thousands."""
 
 
 _LONG_UNITS = frozenset({"min", "km"})

@@ -21,7 +21,7 @@ from setwright.reading.questions_amount import DOSE_ORDER, MANY_SETS
 from setwright.reading.questions_how import LOAD_ON_PART
 from setwright.reading.questions_signs import EVERY_MINUTE
 
-_NOWHERE = Place("", 1, 1, 1, 1)
+_NOWHERE = Place.top("")
 
 
 def read_dose(text: str, place: Place, habits: Habits) -> tuple[Dose | None, tuple[Finding, ...]]:

@@ -43,8 +43,7 @@ def word(node: Node, found: Gathering) -> Scalar | None:
         )
         return None
     if node.lines > 1:
-        first, *more = node.text.split("\n") if "\n" in node.text else [node.text]
-        typed = " ".join((first, *more))
+        typed = node.text.replace("\n", " ")
         found.say(
             rules.OVER_LINES, node.place, "the value runs on into the next line",
             f"write it on one line, `{typed}`, or start the next line with its own key",

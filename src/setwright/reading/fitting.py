@@ -4,7 +4,6 @@ import re
 from typing import Literal
 
 from setwright.findings import Finding
-from setwright.places import Place
 from setwright.reading import questions_amount as amounts
 from setwright.reading import questions_how as how
 from setwright.reading.dose import Dose, SetGroup
@@ -68,14 +67,10 @@ def _ask(question: Question, dose: Dose, group: SetGroup, **fills: str) -> Findi
         "rest": rest,
         **fills,
     }
-    return _finding(question, dose.place, words)
+    return question.at(dose.place, words)
 
 
 def _lone_plus(dose: Dose) -> Finding:
     load = next(w.load for g in dose.groups for w in g.works if w.load and w.load.lone_plus)
     words = {"typed": dose.text.strip(), "number": f"{load.plus:g}", "unit": str(load.unit)}
-    return _finding(how.PLUS_BASE, dose.place, words)
-
-
-def _finding(question: Question, place: Place, words: dict[str, str]) -> Finding:
-    return question.rule.at(place, question.message.format_map(words), question.change.format_map(words))
+    return how.PLUS_BASE.at(dose.place, words)

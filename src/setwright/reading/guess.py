@@ -16,7 +16,7 @@ class Guess(NamedTuple):
 
     pattern: str
     question: Question
-    fill: Fill
+    fill: Fill = fills.named
 
 
 class Meant(NamedTuple):
@@ -26,8 +26,3 @@ class Meant(NamedTuple):
     start: int
     end: int
     fills: dict[str, str]
-
-
-def guess(pattern: str, question: Question, fill: Fill = fills.named) -> Guess:
-    """A row of a table of guesses."""
-    return Guess(pattern, question, fill)

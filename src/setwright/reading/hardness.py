@@ -5,7 +5,7 @@ from itertools import pairwise
 from types import MappingProxyType
 from typing import Literal, NamedTuple
 
-from setwright.reading.dose import Effort, Load, SetGroup, SetWork, Span
+from setwright.reading.dose import MAX_KINDS, Effort, Load, SetGroup, SetWork, Span
 
 HANDBOOK_REPS_PERCENT: Mapping[int, float] = MappingProxyType(
     {1: 100, 2: 95, 3: 93, 4: 90, 5: 87, 6: 85, 7: 83, 8: 80, 9: 77, 10: 75, 11: 73, 12: 70, 15: 65}
@@ -19,7 +19,7 @@ chart, 11 and 15 from secondary copies. Between its rows the table is read along
 REPETITIONS = ("reps", "rung", "steps")
 """Units that are counted toward failure; seconds, metres and the like are not."""
 
-_OF_A_MAX = (None, "tested max", "training max", "estimated max", "today's max")
+_OF_A_MAX = (None, *MAX_KINDS)
 _SHARED = (None, "training max")
 
 

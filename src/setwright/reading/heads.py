@@ -12,9 +12,9 @@ from setwright.reading.draft import Draft, number
 from setwright.reading.efforts import effort
 from setwright.reading.guesses import RAMP
 from setwright.reading.lexer import Token
-from setwright.reading.loads import load
+from setwright.reading.loads import LOADED, load
 from setwright.reading.questions_how import LOAD_FIRST, RAMP_THEN_WORK, VALUE_MISSING
-from setwright.reading.sets_by_reps import LOADED, after_times, put, third
+from setwright.reading.sets_by_reps import after_times, put, third
 from setwright.reading.specials import special
 
 OPEN_SETS = Span(low=1, high=None)

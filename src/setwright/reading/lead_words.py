@@ -9,7 +9,6 @@ from setwright.reading.dose import Amount, Span
 from setwright.reading.draft import Draft
 from setwright.reading.drops import drops
 
-MINUTE_S = 60.0
 _PAUSED = ("cluster", "rest_pause", "ladder")
 
 
@@ -33,7 +32,7 @@ def _tempo_words(cursor: Cursor, draft: Draft) -> None:
 def _every(cursor: Cursor, draft: Draft) -> None:
     word = cursor.token
     cursor.at += 1
-    seconds = MINUTE_S if cursor.take("min") else times.one_time(cursor)
+    seconds = times.SECONDS["min"] if cursor.take("min") else times.one_time(cursor)
     if not seconds:
         raise cursor.ask(ask.VALUE_MISSING, word, what="how often", write="every 1:00")
     draft.say(cursor, "every", word)

@@ -17,13 +17,13 @@ _OPENS_IN_FLOW: Final = frozenset("[{,:")
 
 
 class Line(NamedTuple):
-    """One line; all members but ``number`` are offsets from 0 in ``text``, as typed.
+    """One line of a file, by its ``number`` from 1; what is a place in it is an offset from 0 in ``text``.
 
     ``indent``: the first character that is no blank. ``start``: the first one behind the hyphens of a list.
     ``key_end``: behind the key (equal to ``start`` when there is none). ``value``: where the value starts.
     ``end``: where it ends, remark and blanks left out. ``hash``: the # behind a blank, if there is one.
     ``quote``: behind a quoted value's closing quote, -1 when it doesn't close, None when there is none.
-    ``in_flow``: inside brackets that a line above opened.
+    ``in_flow``: inside brackets that a line above opened. ``depth``: how many are open at its end.
     """
 
     number: int

@@ -12,6 +12,8 @@ MOST_BARE_EFFORT = 10
 
 HANDS = 2
 MASS = {"kg": "kg", "lb": "lb", "#": "lb"}
+LOADED = (*MASS, "%")
+"""Units of a load, which no amount has."""
 SETTINGS = ("pin", "hole", "setting", "level")
 WORDS = ("light", "moderate", "heavy")
 _MAXES: dict[tuple[str, ...], MaxKind | str] = {

@@ -58,7 +58,8 @@ def number(typed: str) -> float:
 
 def minutes(node: Node, found: Gathering) -> float | None:
     """Minutes: "60", "45 min", "7.5"."""
-    return _measured(node, found, _MINUTES, "minutes", "60")
+    match = _matched(node, found, _MINUTES, "number of minutes", "write a number, for example `60`")
+    return number(match[1]) if match else None
 
 
 def seconds(node: Node, found: Gathering) -> float | None:
@@ -81,30 +82,15 @@ def seconds(node: Node, found: Gathering) -> float | None:
 
 def degrees(node: Node, found: Gathering) -> float | None:
     """Degrees: "90 deg", "-10"."""
-    typed = word(node, found)
-    match = _DEGREES.match(typed.text) if typed else None
-    if typed and not match:
-        found.say(
-            rules.NOT_A_NUMBER,
-            typed.place,
-            f'"{typed.text}" is no angle',
-            "write degrees, for example `90 deg`",
-        )
+    match = _matched(node, found, _DEGREES, "angle", "write degrees, for example `90 deg`")
     return number(match[1] + match[2]) if match else None
 
 
 def centimetres(node: Node, found: Gathering) -> float | None:
     """A length in cm: "171 cm", "1.71 m", "171"."""
-    typed = word(node, found)
-    match = _LENGTH.match(typed.text) if typed else None
-    if typed and not match:
-        found.say(
-            rules.NOT_A_NUMBER,
-            typed.place,
-            f'"{typed.text}" is no height',
-            "write it in cm, for example `171 cm`",
-        )
-    return number(match[1]) * (CM_A_METRE if match[2] == "m" else 1) if match else None
+    match = _matched(node, found, _LENGTH, "height", "write it in cm, for example `171 cm`")
+    in_metres = match is not None and (match[2] or "").casefold() == "m"
+    return number(match[1]) * (CM_A_METRE if in_metres else 1) if match else None
 
 
 def mass(node: Node, found: Gathering) -> Mass | None:
@@ -178,23 +164,16 @@ def _is_a_day(typed: str) -> bool:
 
 def clock(node: Node, found: Gathering) -> str | None:
     """A time of the day, as "16:30"."""
-    typed = word(node, found)
-    match = _CLOCK.match(typed.text) if typed else None
-    if typed and not match:
-        found.say(
-            rules.NOT_A_NUMBER, typed.place, f'"{typed.text}" is no time of the day', "write it as `16:30`"
-        )
+    match = _matched(node, found, _CLOCK, "time of the day", "write it as `16:30`")
     return f"{int(match[1]):02d}:{match[2]}" if match else None
 
 
-def _measured(node: Node, found: Gathering, form: re.Pattern[str], what: str, example: str) -> float | None:
+def _matched(
+    node: Node, found: Gathering, form: re.Pattern[str], what: str, change: str
+) -> re.Match[str] | None:
+    """The value in its ``form``, or None and the finding that it is no ``what``."""
     typed = word(node, found)
     match = form.match(typed.text) if typed else None
     if typed and not match:
-        found.say(
-            rules.NOT_A_NUMBER,
-            typed.place,
-            f'"{typed.text}" is no number of {what}',
-            f"write a number, for example `{example}`",
-        )
-    return number(match[1]) if match else None
+        found.say(rules.NOT_A_NUMBER, typed.place, f'"{typed.text}" is no {what}', change)
+    return match

@@ -27,8 +27,7 @@ def uneven(dose: Dose, values: int, place: Place) -> tuple[Finding, ...]:
         if values > 1 and group.sets != Span(low=values, high=values):
             sets = f"{group.sets.low:g}"
             fills = {"typed": dose.text, "sets": sets, "count": str(values), "write": f"{values} x ..."}
-            message, change = (text.format_map(fills) for text in (VALUE_COUNT.message, VALUE_COUNT.change))
-            return (VALUE_COUNT.rule.at(place, message, change),)
+            return (VALUE_COUNT.at(place, fills),)
     return ()
 
 

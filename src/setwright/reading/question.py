@@ -1,7 +1,10 @@
 """One question of the dose line: the rule it belongs to, and the words in which it is put."""
 
+from collections.abc import Mapping
 from typing import NamedTuple
 
+from setwright.findings import Finding
+from setwright.places import Place
 from setwright.reading.faults import TextRule
 
 
@@ -19,6 +22,10 @@ class Question(NamedTuple):
     def variant(self, message: str, change: str) -> "Question":
         """The same rule, put in other words."""
         return Question(self.rule, message, change)
+
+    def at(self, place: Place, words: Mapping[str, str]) -> Finding:
+        """The finding at ``place``, with ``words`` in its texts."""
+        return self.rule.at(place, self.message.format_map(words), self.change.format_map(words))
 
 
 def question(  # noqa: PLR0917 - a row of the tables of questions, always in this order

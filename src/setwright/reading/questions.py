@@ -14,8 +14,3 @@ QUESTIONS: tuple[Question, ...] = tuple(
 
 TEXT_RULES: tuple[TextRule, ...] = tuple({question.rule.id: question.rule for question in QUESTIONS}.values())
 """The rules of the dose line, each once. ``bad`` and ``good`` are dose lines."""
-
-NEEDS_MOVEMENT = frozenset({"side-not-written", "steps-or-each-leg"})
-"""Rules that a dose line alone never raises: ``fitting`` asks them, knowing the movement."""
-NEEDS_GROUP = frozenset({"sets-in-a-round"})
-"""Rules that only a member of a group with rounds, times or a ladder raises."""

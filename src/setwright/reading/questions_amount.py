@@ -13,8 +13,7 @@ DOSE_ORDER = question(
     " at the top",
 )
 MANY_SETS = DOSE_ORDER.variant(
-    "{typed}: {first} sets of {second}, or {second} sets of {first}?",
-    'Write "{first} sets of {second}" or "{second} sets of {first}"',
+    DOSE_ORDER.message, 'Write "{first} sets of {second}" or "{second} sets of {first}"'
 )
 SETS_MISSING = question(
     "sets-missing",

@@ -23,9 +23,7 @@ LOAD_FIRST = question(
     "{typed}: the line starts with a load; a plan says sets first",
     'Write "{write}"',
 )
-BODY_FIRST = LOAD_FIRST.variant(
-    "{typed}: the line starts with a load; a plan says sets first", 'Write "{dose} at {load}"'
-)
+BODY_FIRST = LOAD_FIRST.variant(LOAD_FIRST.message, 'Write "{dose} at {load}"')
 RAMP_THEN_WORK = LOAD_FIRST.variant(
     "{typed}: warm-up sets and then the work?",
     'Write the work in the line, "{work}", and underneath `warm-up: {ramp}`',
@@ -250,5 +248,5 @@ HOLD = question(
     'Write "3 x {number} s hold" or "3 x {number} reps"',
 )
 NUMBER_UNIT = HOLD.variant(
-    "{typed}: {number} what?", 'Write "{sets} x {number} {unit}{rest}" or "{sets} x {number} reps{rest}"'
+    HOLD.message, 'Write "{sets} x {number} {unit}{rest}" or "{sets} x {number} reps{rest}"'
 )

@@ -26,9 +26,7 @@ TOO_LONG = UNKNOWN.variant(
     "a record line of more than {most} characters can't be a record line",
     "Put remarks on a line of their own, `- note: ...`",
 )
-COMMA = UNKNOWN.variant(
-    "{typed}: nothing stands after the comma", "Take the comma out, or write what is missing after it"
-)
+COMMA = UNKNOWN.variant(amounts.COMMA.message, amounts.COMMA.change)
 NUMBER = UNKNOWN.variant(
     "{typed}: a set, or a load?",
     'Write ", {typed}" for a set, or an x between the load and the sets: "60 kg x 8"',
@@ -168,26 +166,21 @@ RULES: Final[tuple[TextRule, ...]] = tuple({one.rule.id: one.rule for one in QUE
 """The rules of a record line, each once. ``bad`` and ``good`` are record lines."""
 
 _GUESSES: Final = (
-    Guess(
-        r"^\s*(?:[✓✔☑✅√xy]|yes|ok|okay|all|full|ticked?|completed?|as written|as planned)\s*$",
-        TICK,
-        fills.named,
-    ),
-    Guess(r"^\s*[o○◯⭕●]\s*$", RING, fills.named),
-    Guess(r"^\s*(?:[-.~_/?]+|n/?a)\s*$", DASH, fills.named),
+    Guess(r"^\s*(?:[✓✔☑✅√xy]|yes|ok|okay|all|full|ticked?|completed?|as written|as planned)\s*$", TICK),
+    Guess(r"^\s*[o○◯⭕●]\s*$", RING),
+    Guess(r"^\s*(?:[-.~_/?]+|n/?a)\s*$", DASH),
     Guess(
         r"\b(?:d\.?n\.?[fs]|failed|missed|skipped|injured|incomplete|stopped|absent|cancelled|no)\b",
         CUT_SHORT,
-        fills.named,
     ),
-    Guess(r"\b(?:p\.?[rb]|best|record)\b", BEST, fills.named),
+    Guess(r"\b(?:p\.?[rb]|best|record)\b", BEST),
     Guess(
         r"(?P<load>\d[\d.,]*\s*(?:kg|lb)?)(?:\s*x\s*|(?<=[gb])\s+)(?P<once>\d+(?:\s+\d+)+)\s*$",
         BLANKS,
         fills.set_by_set,
     ),
     Guess(r"\d+(?:\s*[-/]\s*\d+)+", LISTED, lists.listed),
-)  # fmt: skip
+)
 
 _INSTEAD: Final[Mapping[Question, Question]] = {
     **dict.fromkeys((amounts.UNKNOWN, amounts.OUT_OF_PLACE, how.CLOCK_ALONE, how.UNIT_MIXED), UNKNOWN),

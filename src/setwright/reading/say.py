@@ -1,11 +1,8 @@
-"""A dose in plain words, long for reading back and short for paper."""
+"""A dose in plain words, for reading back; ``short`` has it for paper."""
 
 from setwright.reading import words
 from setwright.reading.dose import Dose, Load, SetGroup, SetWork, WarmUp, WarmUpStep
 from setwright.reading.habits import Habits
-from setwright.reading.short import dose_short
-
-__all__ = ["dose_short", "say_dose", "say_warm_up"]
 
 _PARTS = {"cluster": "cluster", "rest_pause": "rest-pause", "partials": "partial repetitions"}
 
@@ -76,14 +73,13 @@ def _tested(group: SetGroup, work: SetWork) -> str:
 
 
 def _ladder(group: SetGroup, work: SetWork) -> str:
-    top = max(group.rungs, key=lambda rung: abs(rung - group.rungs[0]))
-    back = f" and back to {group.rungs[-1]}" if top != group.rungs[-1] else ""
-    step = abs(group.rungs[1] - group.rungs[0]) if len(group.rungs) > 1 else 1
+    turn, step = words.turn_and_step(group.rungs)
+    back = f" and back to {group.rungs[-1]}" if turn != group.rungs[-1] else ""
     by = f" by {step}" if step > 1 else ""
     count = group.sets.low
     ladders = "a ladder" if group.sets.high == 1 else f"{words.span(group.sets)} ladders"
     each = "" if count == group.sets.high == 1 else " each"
-    return f"{ladders} from {group.rungs[0]} to {top}{back}{by}, {words.span(work.amount.span)} in all{each}"
+    return f"{ladders} from {group.rungs[0]} to {turn}{back}{by}, {words.span(work.amount.span)} in all{each}"
 
 
 def _set_by_set(group: SetGroup) -> str:

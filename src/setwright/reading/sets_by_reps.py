@@ -9,13 +9,12 @@ from setwright.reading.dose import Amount, Span
 from setwright.reading.draft import MOST_BARE_SETS, Draft, number
 from setwright.reading.efforts import TO_FAILURE
 from setwright.reading.lexer import Token
-from setwright.reading.loads import MASS, load
+from setwright.reading.loads import LOADED, load
 from setwright.reading.questions_how import LOAD_FIRST, THIRD_NUMBER
 from setwright.reading.specials import special
 
 FEWEST_ALONE = 20
 """A number behind a comma from here up is no further set (choice): it is asked as a rest or a load."""
-LOADED = (*MASS, "%")
 
 
 def after_times(cursor: Cursor, draft: Draft, sets: Numeric, *, bare: bool) -> None:

@@ -1,10 +1,7 @@
 """A dose as short as paper wants it; loads, rest and tempo stand elsewhere on the sheet."""
 
 from setwright.reading.dose import Amount, Dose, Drop, Effort, SetGroup, SetWork, Sides, Span
-from setwright.reading.words import between, number
-
-_MINUTE_S = 60
-_FROM_KM = 1000
+from setwright.reading.words import FROM_KM, MINUTE_S, between, number, turn_and_step
 
 
 def dose_short(dose: Dose) -> str:
@@ -70,10 +67,9 @@ def _set_by_set(amounts: list[str], sets: str) -> str:
 
 
 def _ladder(rungs: tuple[int, ...]) -> str:
-    top = max(rungs, key=lambda rung: abs(rung - rungs[0]))
-    back = f" to {rungs[-1]}" if top != rungs[-1] else ""
-    step = abs(rungs[1] - rungs[0]) if len(rungs) > 1 else 1
-    return f"ladder {rungs[0]} to {top}{back}" + (f" by {step}" if step > 1 else "")
+    turn, step = turn_and_step(rungs)
+    back = f" to {rungs[-1]}" if turn != rungs[-1] else ""
+    return f"ladder {rungs[0]} to {turn}{back}" + (f" by {step}" if step > 1 else "")
 
 
 def _extra(work: SetWork) -> str:
@@ -97,8 +93,8 @@ def amount_short(amount: Amount) -> str:
         return "rung" if low == 1 else f"rung x {number(low)}"
     if amount.unit == "s":
         return f"{_time(low, high)} {amount.how or ''}".strip()
-    if amount.unit == "m" and low == high and low >= _FROM_KM:
-        return f"{number(low / _FROM_KM)} km"
+    if amount.unit == "m" and low == high and low >= FROM_KM:
+        return f"{number(low / FROM_KM)} km"
     return f"{between(low, high, '-')} {amount.unit}"
 
 
@@ -107,14 +103,14 @@ def _time(low: float, high: float | None) -> str:
         return "by the clock"
     if low != high:
         return f"{between(low, high, '-')} s"
-    if low <= _MINUTE_S:
+    if low <= MINUTE_S:
         return f"{number(low)} s"
-    return _clock(low) if low % _MINUTE_S else f"{number(low / _MINUTE_S)} min"
+    return _clock(low) if low % MINUTE_S else f"{number(low / MINUTE_S)} min"
 
 
 def _clock(seconds: float) -> str:
     """A time as it is typed: "45 s", "1:30"."""
-    minutes, rest = divmod(seconds, _MINUTE_S)
+    minutes, rest = divmod(seconds, MINUTE_S)
     if not minutes:
         return f"{number(seconds)} s"
     return f"{minutes:.0f}:{rest:02.0f}" if rest == round(rest) else f"{minutes:.0f}:{rest:04.1f}"

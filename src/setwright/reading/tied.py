@@ -14,12 +14,12 @@ from setwright.reading.habits import Habits
 
 _CODE = r"(?:[a-f][1-9](?:\s*/\s*[a-f][1-9])*|[1-9][a-f](?:\s*/\s*[1-9][a-f])*|[a-f](?:\s+[a-f])?|ss)"
 NAMES: Final = (
-    Guess(rf"^(?P<here>{_CODE})(?:[.):]\s*|\s+|$)", signs.TOGETHER, fills.named),
-    Guess(r"^(?P<here>(?:super|tri|giant)[ -]?sets?)\b", signs.TOGETHER, fills.named),
-    Guess(r"^(?P<rounds>\d+)\s+rounds?\b(?:\s+of\b)?", signs.ROUNDS, fills.named),
+    Guess(rf"^(?P<here>{_CODE})(?:[.):]\s*|\s+|$)", signs.TOGETHER),
+    Guess(r"^(?P<here>(?:super|tri|giant)[ -]?sets?)\b", signs.TOGETHER),
+    Guess(r"^(?P<rounds>\d+)\s+rounds?\b(?:\s+of\b)?", signs.ROUNDS),
     Guess(r"^(?P<before>)e(?P<step>[2-9])?mom(?P<behind>\s*\d*)$", signs.EVERY_MINUTE_NAME, fills.every),
-    Guess(r"^amrap\s*(?P<number>\d+)$", amounts.ROUNDS_OR_REPS, fills.named),
-    Guess(r"\s(?P<here>\+|/|&|->|→)\s", signs.TOGETHER, fills.named),
+    Guess(r"^amrap\s*(?P<number>\d+)$", amounts.ROUNDS_OR_REPS),
+    Guess(r"\s(?P<here>\+|/|&|->|→)\s", signs.TOGETHER),
 )
 """Looked through in this order where no movement has the name."""
 
@@ -45,6 +45,4 @@ def tied(name: str, place: Place) -> Finding | None:
     if found is None:
         return None
     words = {**found.fills, "typed": name[found.start : found.end].strip()}
-    at = place.shifted(found.start, found.end)
-    question = found.question
-    return question.rule.at(at, question.message.format_map(words), question.change.format_map(words))
+    return found.question.at(place.shifted(found.start, found.end), words)

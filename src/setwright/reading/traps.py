@@ -46,7 +46,7 @@ def find_traps(file: str, rows: list[str]) -> Traps:
     anchors: set[str] = set()
     indents = Indents()
     for line in anatomy(rows):
-        if line.number > 1 and line.text.startswith(("---", "...")) and found_plan(rows[: line.number - 1]):
+        if line.number > 1 and line.text.startswith(("---", "...")) and _holds_words(rows[: line.number - 1]):
             found.append((line, second_plan(line)))
             mended[line.number - 1 :] = [""] * (len(rows) - line.number + 1)
             break
@@ -66,7 +66,7 @@ def find_traps(file: str, rows: list[str]) -> Traps:
     return Traps("\n".join(mended), tuple(_findings(file, found)), covers, numbers, dropped, shifts)
 
 
-def found_plan(rows: list[str]) -> bool:
+def _holds_words(rows: list[str]) -> bool:
     """Whether any of the rows holds more than a remark."""
     return any(row.strip() and not row.lstrip().startswith("#") for row in rows)
 

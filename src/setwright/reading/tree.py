@@ -31,7 +31,7 @@ def read_tree(file: str, text: str) -> Tree:
 
     Lines that can't be read are left out, and reading goes on.
     """
-    whole = Place(file, 1, 1, 1, 1)
+    whole = Place.top(file)
     if len(text) > MOST_CHARACTERS:
         return Tree(None, (_too_big(whole, f"more than {MOST_CHARACTERS:,} characters"),))
     typed = text.removeprefix("\ufeff").splitlines()

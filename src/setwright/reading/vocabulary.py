@@ -1,5 +1,6 @@
 """The words of the dose line, and what words it does not know may be."""
 
+from setwright.reading.nearest import choice
 from setwright.reading.nearest import nearest as like
 
 BUILD = 'First how much, then how: "3 x 8 at 60 kg, rest 2:00"'
@@ -36,7 +37,7 @@ def nearest_words(word: str) -> str:
         return f"Nearest: {hint}"
     near = words_like(word)
     if near:
-        return "Nearest: " + " or ".join(f'"{n}"' for n in near)
+        return "Nearest: " + choice(f'"{one}"' for one in near)
     return BUILD
 
 

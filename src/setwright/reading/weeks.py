@@ -5,6 +5,7 @@ from collections.abc import Iterable
 from typing import Final
 
 from setwright.reading.retyping import plain_blanks
+from setwright.reading.words import listed
 
 _SPAN = r"\d{1,3}(?: ?- ?\d{1,3})?"
 _WEEKS: Final = re.compile(rf"weeks? ?({_SPAN}(?:(?:, ?| and ){_SPAN})*)$")
@@ -50,8 +51,7 @@ def say_weeks(weeks: Iterable[int]) -> str:
         else:
             runs.append([week])
     said = [f"{run[0]}-{run[-1]}" if len(run) > 1 else str(run[0]) for run in runs]
-    listed = f"{', '.join(said[:-1])} and {said[-1]}" if len(said) > 1 else "".join(said)
-    return f"week{'' if said == [listed] and len(runs[0]) == 1 else 's'} {listed}"
+    return f"week{'' if len(said) == len(runs[0]) == 1 else 's'} {listed(said)}"
 
 
 def file_and_week(typed: str) -> tuple[str, int | None]:

@@ -1,5 +1,6 @@
 """Numbers, loads, efforts and times of a dose in plain words."""
 
+from collections.abc import Sequence
 from itertools import takewhile
 
 from setwright.reading.dose import Amount, Effort, Load, Rest, Sides, Span, Tempo
@@ -8,7 +9,8 @@ from setwright.reading.habits import Habits
 MINUTE_S = 60
 HANDS = 2
 _SECONDS_UP_TO = 90
-_FROM_KM = 1000
+FROM_KM = 1000
+"""Metres from which a distance is told in kilometres (choice)."""
 _ONE = {
     "steps": "step",
     "contacts": "contact",
@@ -43,8 +45,8 @@ def plural(count: float, word: str) -> str:
     return f"{number(count)} {word}{'' if count == 1 else 's'}"
 
 
-def listed(words: list[str]) -> str:
-    """Words in a row: "12, 10 and 8"."""
+def listed(words: Sequence[str]) -> str:
+    """Words in a row, at least one: "12, 10 and 8"."""
     return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"
 
 
@@ -88,8 +90,8 @@ def interval(value: float) -> str:
 
 def metres(low: float, high: float | None = None) -> str:
     """A distance: "40 m", "2 km"."""
-    far = low >= _FROM_KM and (high is None or high == low)
-    return f"{number(low / _FROM_KM)} km" if far else f"{between(low, high)} m"
+    far = low >= FROM_KM and (high is None or high == low)
+    return f"{number(low / FROM_KM)} km" if far else f"{between(low, high)} m"
 
 
 def amount(value: Amount) -> str:
@@ -212,6 +214,12 @@ def rest(value: Rest) -> str:
             return "rest until the partner is done"
         case _:
             return "no rest between sets"
+
+
+def turn_and_step(rungs: tuple[int, ...]) -> tuple[int, int]:
+    """The rung at which a ladder turns back or ends, and by how much each rung differs from the last."""
+    turn = max(rungs, key=lambda rung: abs(rung - rungs[0]))
+    return turn, abs(rungs[1] - rungs[0]) if len(rungs) > 1 else 1
 
 
 def tempo(value: Tempo) -> str:

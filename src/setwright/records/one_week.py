@@ -6,7 +6,7 @@ from typing import Final
 from setwright.model.plan import Group, Item, Session, Week
 from setwright.model.reader import by_week
 from setwright.model.reader.house import House
-from setwright.model.reader.item import GROUP_WORDS
+from setwright.model.reader.item import GROUP_KINDS
 from setwright.model.reader.item import KEYS as ITEM_KEYS
 from setwright.model.reader.keys import fold
 from setwright.places import Place
@@ -119,7 +119,7 @@ class _Walk:
         pairs = node.pairs if isinstance(node, Pairs) else ()
         for at, (key, value) in enumerate(pairs):
             name = fold(key.text)
-            is_movement = not at and name not in ITEM_KEYS and name not in GROUP_WORDS
+            is_movement = not at and name not in ITEM_KEYS and name not in GROUP_KINDS
             if is_movement and self._is_listed(value):
                 self.value(key, value)
             else:

@@ -11,7 +11,7 @@ from setwright.model.people import Athlete
 from setwright.model.plan import AthleteLoad, Group, Item, Session, Week
 from setwright.model.theirs import Known, lines_of, meant, own_load, with_own_load
 from setwright.reading.dose import Amount, Dose, Load, SetGroup, SetWork, Span
-from setwright.reading.say import dose_short
+from setwright.reading.short import dose_short
 from setwright.sheets.boxes import boxes, ramps
 from setwright.sheets.headings import group_heading
 from setwright.sheets.loads import load_words

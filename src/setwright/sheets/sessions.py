@@ -9,7 +9,7 @@ from setwright.model.dates import session_date
 from setwright.model.people import Athlete
 from setwright.model.plan import Session, Week
 from setwright.reading.dose import Dose
-from setwright.reading.say import dose_short
+from setwright.reading.short import dose_short
 from setwright.sheets import words
 from setwright.sheets.blocks import Copy, Writer, blocks, copy_for
 from setwright.sheets.cutting import short_of_time

@@ -2,7 +2,7 @@
 
 from typing import TYPE_CHECKING, Final, Literal, NamedTuple, get_args
 
-from setwright.findings import Finding, Level
+from setwright.findings import Finding, has_errors
 from setwright.model.people import Squad
 from setwright.model.reader.beside import Files
 from setwright.model.reader.gym import read_gym
@@ -35,7 +35,7 @@ class FileRead(NamedTuple):
     @property
     def complete(self) -> bool:
         """Whether everything typed arrived in ``held``."""
-        return self.held is not None and all(f.level < Level.error for f in self.findings)
+        return self.held is not None and not has_errors(self.findings)
 
     @property
     def names(self) -> frozenset[str]:
@@ -68,5 +68,5 @@ def read_alone(kind: Kind, file: str, text: str) -> FileRead:
     elif not found.findings:
         message = f"the keys of a {kind} are expected here"
         change = f"start with `{kind}:` and its name"
-        found.say(rules.WRONG_FORM, Place(file, 1, 1, 1, 1), message, change)
+        found.say(rules.WRONG_FORM, Place.top(file), message, change)
     return FileRead(kind, held, found.findings, files.sources)

@@ -3,12 +3,11 @@
 from collections.abc import Callable, Mapping
 from typing import NamedTuple
 
-from setwright.model.own import Word
 from setwright.model.people import Squad
 from setwright.model.plan import AthleteLoad, Group, Instead, Item
 from setwright.model.reader.by_week import by_week
 from setwright.model.reader.house import House
-from setwright.model.reader.keys import pairs_of
+from setwright.model.reader.keys import is_empty, pairs_of, word_of
 from setwright.reading import fields
 from setwright.reading import key_rules as rules
 from setwright.reading.dose import Dose
@@ -127,7 +126,7 @@ def _one_each(known: Mapping[str, _Named], house: House) -> None:
 
 def _load(named: _Named, dose: Dose | None, house: House) -> AthleteLoad | None:
     who, key, value = named
-    if isinstance(value, Scalar) and value.is_empty:
+    if is_empty(value):
         change = f"write `{who}: 45 kg`, or `{who}: none` for no load on purpose"
         house.found.say(rules.WRONG_FORM, key.place, f"no load is written for {who}", change)
         return None
@@ -160,8 +159,7 @@ def _instead(named: _Named, house: House, read_line: Callable[[Node, House], Ite
         change = f"write `{key.text}:` and, on the next line and further in, `- {typed.text}`"
         house.found.say(rules.WRONG_FORM, typed.place, message, change)
     elif typed is not None and typed.text.casefold() != "none":
-        movement = Word(text=typed.text, place=typed.place)
-        return Instead(who=who, place=key.place, movement=movement)
+        return Instead(who=who, place=key.place, movement=word_of(typed))
     elif typed is not None or value.is_empty:
         change = (
             f"write the movement behind `{key.text}:`; who does nothing in its place stands under `not for:`"

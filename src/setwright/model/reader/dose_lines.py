@@ -4,7 +4,7 @@ from typing import NamedTuple
 
 from setwright.model.reader import by_week
 from setwright.model.reader.house import Absent, House, Value
-from setwright.model.reader.keys import fold
+from setwright.model.reader.keys import fold, is_empty
 from setwright.reading import key_rules as rules
 from setwright.reading.dose import Dose
 from setwright.reading.doseline import read_dose
@@ -25,7 +25,7 @@ class DoseLine(NamedTuple):
 
 def dose_lines(name: Scalar, node: Node | None, house: House) -> tuple[DoseLine, ...]:
     """One dose line a week; a finding where nothing is written and a dose is needed."""
-    if node is None or (isinstance(node, Scalar) and node.is_empty):
+    if node is None or is_empty(node):
         if not house.dose_may_wait:
             change = f"write how much behind the colon, for example `- {name.text}: 3 x 8`"
             house.found.say(rules.DOSE_MISSING, name.place, f"{name.text} has no dose", change)

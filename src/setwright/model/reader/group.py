@@ -7,7 +7,7 @@ from setwright.model.plan import Group, Item
 from setwright.model.reader import by_week
 from setwright.model.reader.by_name import called, check_meant
 from setwright.model.reader.house import Absent, House, Value
-from setwright.model.reader.item import GROUP_WORDS, no_rest, read_item
+from setwright.model.reader.item import GROUP_KINDS, no_rest, read_item
 from setwright.model.reader.item import KEYS as ITEM_KEYS
 from setwright.model.reader.keys import Key, Keys, Table, fold, raw, read_keys
 from setwright.reading import fields, measures
@@ -124,7 +124,7 @@ def read_group(node: Pairs, house: House) -> Group | None:
 
 def is_group(node: Node) -> bool:
     """Whether a line of the list starts a group."""
-    return isinstance(node, Pairs) and bool(node.pairs) and fold(node.pairs[0][0].text) in GROUP_WORDS
+    return isinstance(node, Pairs) and bool(node.pairs) and fold(node.pairs[0][0].text) in GROUP_KINDS
 
 
 def _nested(node: Node, house: House) -> bool:

@@ -20,7 +20,9 @@ Value = Scalar | Absent | None
 
 
 class House(NamedTuple):
-    """``tables``: values by week read already, by the identity of their node and the weeks they are for.
+    """What is known while a plan is read.
+
+    ``tables``: values by week read already, by the identity of their node and the weeks they are for.
 
     ``schemes``: dose lines by their folded name, one a week. ``dose_may_wait``: a movement needs no dose here
     (in a timed circuit, in a warm-up). ``week``: the one that is read, of ``weeks``; ``there``: the weeks in

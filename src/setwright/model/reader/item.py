@@ -33,7 +33,7 @@ from setwright.reading.tied import every_minute, tied
 from setwright.reading.week_rules import WEEKS_MIXED
 from setwright.reading.weeks import speaks_of_weeks
 
-GROUP_WORDS: Final = ("superset", "circuit", "complex")
+GROUP_KINDS: Final = ("superset", "circuit", "complex")
 
 KEYS: Final[Table] = {
     "move": Key("move", fields.word),
@@ -190,7 +190,7 @@ def _item(name: Scalar, read: Keys, house: House) -> Item | None:
 def _instead_line(node: Node, house: House) -> Item | None:
     """A line that somebody does in place of another one; it has no group and no such line of its own."""
     first = node.pairs[0][0] if isinstance(node, Pairs) and node.pairs else None
-    if first and fold(first.text) in GROUP_WORDS:
+    if first and fold(first.text) in GROUP_KINDS:
         message, change = f"a {fold(first.text)} in place of a line is not read", "write its movements here"
         house.found.say(rules.WRONG_FORM, first.place, message, f"{change}, one a line, each with a hyphen")
         return None

@@ -5,6 +5,7 @@ from dataclasses import dataclass, field
 from types import MappingProxyType
 from typing import Any, Final, NamedTuple
 
+from setwright.model.own import Word
 from setwright.model.plan import Allowed
 from setwright.reading import fields
 from setwright.reading import key_rules as rules
@@ -57,6 +58,17 @@ def fold(typed: str) -> str:
 def raw(node: Node, _: Gathering) -> Node:
     """The node itself, to be read once the other keys are known."""
     return node
+
+
+def word_of(typed: Scalar) -> Word:
+    """A typed word that is judged later, with its place."""
+    return Word(text=typed.text, place=typed.place)
+
+
+def read_word(node: Node, found: Gathering) -> Word | None:
+    """A word that is judged later, or None when nothing or no word is written."""
+    typed = fields.word(node, found)
+    return word_of(typed) if typed else None
 
 
 def read_keys(

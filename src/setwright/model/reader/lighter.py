@@ -6,7 +6,7 @@ from typing import Any, Final, NamedTuple
 from setwright.model.plan import Lighter
 from setwright.model.reader import by_week
 from setwright.model.reader.house import House
-from setwright.model.reader.keys import fold, pairs_of
+from setwright.model.reader.keys import fold, is_empty, pairs_of
 from setwright.reading import fields
 from setwright.reading import week_rules as rules
 from setwright.reading.nodes import Node, Scalar
@@ -46,7 +46,7 @@ def _lighter(key: Scalar, node: Node, house: House) -> Lighter | None:
             said[part.replace(" ", "_")] = True
     if len(said) == len(parts) and ("no_training" not in said or len(parts) == 1):
         return Lighter(**said)
-    if typed or (isinstance(node, Scalar) and node.is_empty):
+    if typed or is_empty(node):
         what = f'"{typed.text}": less of what?' if typed else "less of what?"
         change = f"write `{key.text}: half the sets`, `80% of the load`, both with `and`, or `no training`"
         house.found.say(rules.LIGHTER, (typed or key).place, what, change)

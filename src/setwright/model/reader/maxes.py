@@ -6,12 +6,12 @@ from collections.abc import Iterable
 from typing import Final
 
 from setwright.model.people import Best, Max, TrainingMax
+from setwright.model.reader.asked import Asked
 from setwright.model.reader.keys import pairs_of
 from setwright.places import Place
 from setwright.reading import fields, measures
 from setwright.reading import max_rules as rules
 from setwright.reading.dose import Load
-from setwright.reading.faults import TextRule
 from setwright.reading.gathering import Gathering
 from setwright.reading.habits import Habits
 from setwright.reading.keys import read_load
@@ -43,15 +43,6 @@ _SEVERAL = re.compile(
 _WITH_DAY = re.compile(r"(?P<best>.*\S)\s+(?:on\s+)?(?P<on>\d{1,4}[-./]\d{1,2}[-./]\d{1,4})$", re.IGNORECASE)
 
 Part = Best | TrainingMax | None
-
-
-class _Asked(Exception):
-    """A part that is asked about: the rule, the question and the text to type."""
-
-    def __init__(self, rule: TextRule, message: str, change: str) -> None:
-        super().__init__(message)
-        self.rule = rule
-        self.change = change
 
 
 def read_maxes(node: Node | None, found: Gathering, unit: Unit | None) -> tuple[Max, ...]:
@@ -101,19 +92,19 @@ def _said(part: Scalar, found: Gathering, unit: Unit | None) -> Part:
     """A part read, or None and a finding."""
     try:
         return _part(part, found, unit)
-    except _Asked as asked:
-        found.say(asked.rule, part.place, str(asked), asked.change)
+    except Asked as asked:
+        found.say(asked.rule, part.place, asked.message, asked.change)
         return None
 
 
 def _part(part: Scalar, found: Gathering, unit: Unit | None) -> Part:
-    """A part read; None when its day is none, which is said. Raises: _Asked."""
+    """A part read; None when its day is none, which is said. Raises: Asked."""
     if match := _TRAINING.match(part.text):
         return _training(match["value"], part.place, unit)
     if match := _TESTED.match(part.text):
         if match["best"] is None:
             change = f"write `55 kg tested {match['on'] or EXAMPLE}`"
-            raise _Asked(rules.MAX_UNREAD, f'"{part.text}": how much?', change)
+            raise Asked(rules.MAX_UNREAD, f'"{part.text}": how much?', change)
         reps = _REPS.match(match["best"])
         load = None if reps else _load(match["best"], part.place, unit)
         on = _day(part, match["on"], part.text, found)
@@ -121,7 +112,7 @@ def _part(part: Scalar, found: Gathering, unit: Unit | None) -> Part:
     if match := _FROM.match(part.text):
         if int(match["reps"]) == 0:
             change = f"write how often it was lifted, or `{NONE_YET}`"
-            raise _Asked(rules.MAX_UNREAD, f'"{part.text}": lifted not once?', change)
+            raise Asked(rules.MAX_UNREAD, f'"{part.text}": lifted not once?', change)
         load = _load(match["load"], part.place, unit)
         on = _day(part, match["on"], f"{part.text} on", found)
         return Best(how="estimated", on=on, load=load, reps=int(match["reps"])) if on else None
@@ -131,21 +122,21 @@ def _part(part: Scalar, found: Gathering, unit: Unit | None) -> Part:
 def _day(part: Scalar, typed: str | None, up_to_the_day: str, found: Gathering) -> dt.date | None:
     if typed is None:
         change = f"write the day behind it, for example `{up_to_the_day} {EXAMPLE}`"
-        raise _Asked(rules.MAX_DATE, f'"{part.text}": on which day?', change)
+        raise Asked(rules.MAX_DATE, f'"{part.text}": on which day?', change)
     return measures.date(Scalar(typed, part.place), found)
 
 
 def _training(typed: str | None, place: Place, unit: Unit | None) -> TrainingMax:
     if typed is None:
         change = "write its percent or its load: `training max 90%` or `training max 50 kg`"
-        raise _Asked(rules.TRAINING_MAX, "training max: how much is it?", change)
+        raise Asked(rules.TRAINING_MAX, "training max: how much is it?", change)
     percent = _PERCENT.match(typed)
     if percent is None:
         return TrainingMax(load=_load(typed, place, unit))
     share = measures.number(percent[1])
     if not 0 < share <= WHOLE:
         change = "write a percent up to 100, or a load: `training max 90%` or `training max 50 kg`"
-        raise _Asked(rules.TRAINING_MAX, f"{share:g} % of a max is no training max", change)
+        raise Asked(rules.TRAINING_MAX, f"{share:g} % of a max is no training max", change)
     return TrainingMax(percent=share)
 
 
@@ -157,12 +148,12 @@ def _load(typed: str, place: Place, unit: Unit | None) -> Load:
         if loads and len(loads) == 1 and _is_max(loads[0]):
             return loads[0]
         change = f"write a load and its day, for example `55 kg tested {EXAMPLE}`, or `{NONE_YET}`"
-        raise _Asked(rules.MAX_UNREAD, f'"{typed}" is no max', change)
+        raise Asked(rules.MAX_UNREAD, f'"{typed}" is no max', change)
     if mass.value == 0:
-        raise _Asked(rules.MAX_UNREAD, f'"{typed}" is no max', f"write `{NONE_YET}`")
+        raise Asked(rules.MAX_UNREAD, f'"{typed}" is no max', f"write `{NONE_YET}`")
     if mass.unit is None and unit is None:
         message, change = (text.format(typed=typed) for text in (LOAD_UNIT.message, LOAD_UNIT.change))
-        raise _Asked(LOAD_UNIT.rule, message, change)
+        raise Asked(LOAD_UNIT.rule, message, change)
     return Load(kind="mass", low=mass.value, high=mass.value, unit=mass.unit or unit)
 
 
@@ -172,19 +163,19 @@ def _is_max(load: Load) -> bool:
     return one and load.kind in ("mass", "bodyweight") and not load.rising and load.top_kg is None
 
 
-def _how(typed: str) -> _Asked:
+def _how(typed: str) -> Asked:
     """The question about a part that is neither tested nor lifted several times."""
     match = _WITH_DAY.match(typed)
     several = _SEVERAL.fullmatch(typed)
     if several:
         change = f"write `from {several['set']} on {several['on'] or EXAMPLE}`, with the day it was lifted"
-        return _Asked(rules.MAX_HOW, f'"{typed}": worked out from several repetitions?', change)
+        return Asked(rules.MAX_HOW, f'"{typed}": worked out from several repetitions?', change)
     best, on = (match["best"], match["on"]) if match else (typed, EXAMPLE)
     if measures.mass_of(best) or _REPS.match(best):
         change = f"write `{best} tested {on}`; when it was lifted 5 times, `from {best} x 5 on {on}`"
-        return _Asked(rules.MAX_HOW, f'"{typed}": tested, or worked out from several repetitions?', change)
+        return Asked(rules.MAX_HOW, f'"{typed}": tested, or worked out from several repetitions?', change)
     change = f"write `55 kg tested {on}`, `from 50 kg x 5 on {on}`, `training max 90%` or `{NONE_YET}`"
-    return _Asked(rules.MAX_UNREAD, f'"{typed}" is no max', change)
+    return Asked(rules.MAX_UNREAD, f'"{typed}" is no max', change)
 
 
 def _fitting(read: Max, parts: list[Best | TrainingMax], last: Scalar, found: Gathering) -> Max:

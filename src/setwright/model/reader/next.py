@@ -16,6 +16,7 @@ from setwright.model.next import (
     WhenReached,
 )
 from setwright.model.reader import next_questions as ask
+from setwright.model.reader.asked import Asked
 from setwright.model.reader.quantity import Quantity, quantity
 from setwright.reading import fields
 from setwright.reading.gathering import Gathering
@@ -49,7 +50,7 @@ def read_next(node: Node, found: Gathering) -> NextTime | None:
             return NextTime(rule=_cases(node), text=fields.sentences(node, found) or "", place=node.place)
         typed = fields.word(node, found)
         return typed and NextTime(rule=_sentence(typed.text), text=typed.text, place=typed.place)
-    except ask.Asked as asked:
+    except Asked as asked:
         found.say(asked.rule, asked.place or node.place, asked.message, asked.change)
     return None
 
@@ -169,7 +170,7 @@ def _then(key: Scalar, value: Node) -> Add | Repeat:
         raise ask.no_case(value)
     try:
         return _add(match, value.text)
-    except ask.Asked as asked:
+    except Asked as asked:
         asked.place = value.place
         raise
 

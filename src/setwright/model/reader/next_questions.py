@@ -3,10 +3,10 @@
 import re
 from typing import Final
 
+from setwright.model.reader.asked import Asked
 from setwright.model.reader.quantity import quantity
 from setwright.places import Place
 from setwright.reading import next_rules as rules
-from setwright.reading.faults import TextRule
 from setwright.reading.nodes import Node, Scalar
 
 _LIST: Final = "a list, `- 12 or more: add 5 lb` and `- otherwise: repeat`"
@@ -23,17 +23,6 @@ _NEAREST: Final = (
 """What a rule that can't be read may have meant, first match first."""
 _ANY: Final = "`add 2.5 kg when every set reaches the top`, `add 2.5 kg every week` or `repeat`"
 _STEP: Final = re.compile(r"(\d+(?:[.,]\d+)?) ?(kg|lb|reps?|sets?)?")
-
-
-class Asked(Exception):
-    """A rule for next time with two meanings or none; ``place`` None: the whole value."""
-
-    def __init__(self, rule: TextRule, message: str, change: str, place: Place | None = None) -> None:
-        super().__init__(message)
-        self.rule = rule
-        self.message = message
-        self.change = change
-        self.place = place
 
 
 def no_rule(typed: str, place: Place | None = None) -> Asked:

@@ -5,7 +5,7 @@ from typing import Final
 
 from setwright.model.own import OwnMovement, Posture, Word
 from setwright.model.reader.beside import Files
-from setwright.model.reader.keys import Key, Table, fold, is_empty, pairs_of, read_keys
+from setwright.model.reader.keys import Key, Table, fold, is_empty, pairs_of, read_keys, read_word, word_of
 from setwright.model.reader.own_values import forearm, grip, metres, pull, torso
 from setwright.reading import fields, measures
 from setwright.reading import key_rules as rules
@@ -22,7 +22,7 @@ ROUND: Final = {"plane": (-90.0, 150.0), "up": (0.0, 180.0), "elbow": (0.0, 160.
 
 
 def _words(node: Node, found: Gathering) -> tuple[Word, ...]:
-    return tuple(Word(text=name.text, place=name.place) for name in fields.placed_names(node, found))
+    return tuple(map(word_of, fields.placed_names(node, found)))
 
 
 UNITS: Final = {"reps": "reps", "s": "s", "seconds": "s", "m": "m", "metres": "m", "steps": "steps"}
@@ -35,11 +35,6 @@ POSTURE_KEYS: Final[Table] = {
     "forearm": Key("forearm", forearm),
     "shoulders forward": Key("shoulders_forward", measures.degrees),
 }
-
-
-def _word(node: Node, found: Gathering) -> Word | None:
-    typed = fields.word(node, found)
-    return None if typed is None else Word(text=typed.text, place=typed.place)
 
 
 def _muscles(node: Node, found: Gathering) -> dict[str, tuple[Word, ...]]:
@@ -98,14 +93,11 @@ def _within(key: str, value: float, node: Node, found: Gathering) -> bool:
 
 
 KEYS: Final[Mapping[str, Key]] = {
-    "like": Key("like", _word),
-    "pattern": Key("pattern", _word),
+    "like": Key("like", read_word),
+    "pattern": Key("pattern", read_word),
     "loaded by": Key("loaded_by", fields.text),
     "sides": Key("sides", fields.one_of("way to work the sides", ("both", "one", "alternating"))),
-    "counted in": Key(
-        "counted_in",
-        fields.one_of("unit to count in", UNITS),
-    ),
+    "counted in": Key("counted_in", fields.one_of("unit to count in", UNITS)),
     "kit": Key("kit", fields.names),
     "cautions": Key("cautions", fields.texts),
     "muscles": Key("muscles", _muscles),
@@ -119,7 +111,7 @@ KEYS: Final[Mapping[str, Key]] = {
     "load pulls": Key("pull", pull),
     "path": Key("path", _path),
     "note": Key("note", fields.text),
-}  # fmt: skip
+}
 
 
 def read_own(node: Node | None, files: Files) -> tuple[tuple[OwnMovement, ...], tuple[str, ...]]:

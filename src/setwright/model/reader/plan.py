@@ -4,7 +4,7 @@ from collections.abc import Callable, Iterator, Mapping
 from functools import partial
 from typing import Any, Final, NamedTuple
 
-from setwright.findings import Finding, Level
+from setwright.findings import Finding, has_errors
 from setwright.model.lighter import lighter as lightened
 from setwright.model.plan import Lighter, Session, Week
 from setwright.model.reader.alone import KINDS, PLAN_KEYS
@@ -53,7 +53,7 @@ class BlockRead(NamedTuple):
     @property
     def complete(self) -> bool:
         """Whether everything typed arrived in ``weeks``."""
-        return bool(self.weeks) and all(f.level < Level.error for f in self.findings)
+        return bool(self.weeks) and not has_errors(self.findings)
 
 
 def read_block(file: str, text: str, beside: Beside) -> BlockRead:
@@ -68,7 +68,7 @@ def read_block(file: str, text: str, beside: Beside) -> BlockRead:
     weeks: tuple[Week, ...] = ()
     if not isinstance(root, Pairs):
         if not found.findings:
-            _no_plan(Place(file, 1, 1, 1, 1), "the file has no keys", found)
+            _no_plan(Place.top(file), "the file has no keys", found)
     elif _is_plan(root, found):
         weeks = _weeks(root, files)
     return BlockRead(weeks, found.findings, files.sources)

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 from typing import Any, Final
 
-from setwright.model.reader.keys import Key, Table, pairs_of, raw, read_keys
+from setwright.model.reader.keys import Key, Table, is_empty, pairs_of, raw, read_keys
 from setwright.model.reader.weights import runs
 from setwright.model.room import NEWTON_A_KG, Band, BandPull, Cable, Heights
 from setwright.reading import fields, measures
@@ -108,7 +108,7 @@ def bands(node: Node, found: Gathering) -> tuple[Band, ...]:
 
 def _band(name: str, node: Node | None, number: int | None, found: Gathering) -> Band:
     """A band; a pull that can't be read is left out, after the finding."""
-    typed = () if node is None or (isinstance(node, Scalar) and node.is_empty) else fields.parts(node, found)
+    typed = () if node is None or is_empty(node) else fields.parts(node, found)
     pulls = sorted(_pulls(typed, found), key=lambda pull: pull.at_m)
     for short, long in pairwise(pulls):
         if short.at_m == long.at_m or short.newton >= long.newton:

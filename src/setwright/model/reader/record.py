@@ -3,9 +3,9 @@
 from collections.abc import Iterator
 from typing import Final, NamedTuple, TypeGuard
 
-from setwright.findings import Finding, Level
+from setwright.findings import Finding, has_errors
 from setwright.model.reader.beside import Files
-from setwright.model.reader.keys import Key, Table, fold, pairs_of, raw, read_keys
+from setwright.model.reader.keys import Key, Table, fold, is_empty, pairs_of, raw, read_keys
 from setwright.model.record import AthleteDone, LineDone, Record
 from setwright.places import Place, Source
 from setwright.reading import fields, measures
@@ -48,7 +48,7 @@ class RecordRead(NamedTuple):
     @property
     def complete(self) -> bool:
         """Whether everything typed arrived in ``record``."""
-        return self.record is not None and all(f.level < Level.error for f in self.findings)
+        return self.record is not None and not has_errors(self.findings)
 
 
 def read_record(file: str, text: str, unit: measures.Unit | None = None) -> RecordRead:
@@ -63,9 +63,8 @@ def read_record(file: str, text: str, unit: measures.Unit | None = None) -> Reco
     if isinstance(root, Pairs) and root.pairs:
         record = record_of(root, unit, found)
     elif not found.findings:
-        place = Place(file, 1, 1, 1, 1)
         change = "start with `record:` and the plan's name, then `done:` and the athletes"
-        found.say(rules.WRONG_FORM, place, "the keys of a record are expected here", change)
+        found.say(rules.WRONG_FORM, Place.top(file), "the keys of a record are expected here", change)
     return RecordRead(record, found.findings, files.sources)
 
 
@@ -110,7 +109,7 @@ def _entries(name: Scalar, node: Node, found: Gathering) -> Iterator[Pairs]:
     """The lines of an athlete that name a movement or hold a remark; a finding for each other one."""
     if isinstance(node, Listing):
         yield from (entry for entry in node.nodes if _is_line(entry, found))
-    elif not (isinstance(node, Scalar) and node.is_empty):
+    elif not is_empty(node):
         change = f"write one line a movement under `{name.text}:`, for example `- dip: 8, 8, 6`"
         change += f"; a remark is `- note: {node.text}`" if isinstance(node, Scalar) else ""
         found.say(rules.WRONG_FORM, node.place, f"a list of what {name.text} did is expected here", change)
@@ -152,7 +151,7 @@ def _line(
 
 
 def _done(name: Scalar, value: Node, habits: Habits, found: Gathering) -> Done | None:
-    if isinstance(value, Scalar) and value.is_empty:
+    if is_empty(value):
         return Done(kind="not written", text="", place=name.place)
     typed = fields.word(value, found)
     if typed is None:

@@ -9,11 +9,11 @@ from setwright.model.plan import Change, Group, Item, Reading, Reuse, Swap
 from setwright.model.reader.group import is_group, read_entry
 from setwright.model.reader.house import House
 from setwright.model.reader.item import read_item
-from setwright.model.reader.keys import Key, Keys, Table, pairs_of, raw
+from setwright.model.reader.keys import Key, Keys, Table, is_empty, pairs_of, raw, word_of
 from setwright.reading import fields
 from setwright.reading import key_rules as rules
 from setwright.reading.habits import Member
-from setwright.reading.nodes import Listing, Node, Pairs, Scalar
+from setwright.reading.nodes import Listing, Node, Pairs
 
 KEYS: Final[Table] = {
     "like": Key("like", fields.word),
@@ -26,7 +26,7 @@ KEYS: Final[Table] = {
 
 def read_reuse(read: Keys, house: House) -> Reuse | None:
     """What makes the session out of another one, its keys taken out of ``read``; None without ``like``."""
-    values = {key.field: read.values.pop(key.field, None) for key in KEYS.values() if isinstance(key, Key)}
+    values = {key.field: read.values.pop(key.field, None) for key in KEYS.values()}
     like = values["like"]
     if "like" not in read.keys:
         _without_like(read, house)
@@ -36,8 +36,8 @@ def read_reuse(read: Keys, house: House) -> Reuse | None:
         house.found.say(rules.WRONG_FORM, read.keys["like"].place, message, change)
     elif like is not None:
         return Reuse(
-            like=_word(like),
-            leave_out=tuple(map(_word, values["leave_out"] or ())),
+            like=word_of(like),
+            leave_out=tuple(map(word_of, values["leave_out"] or ())),
             swap=tuple(_swaps(values["swap"], house)),
             change=tuple(_changes(values["change"], house)),
             add=tuple(_added(values["add"], house)),
@@ -52,17 +52,13 @@ def _without_like(read: Keys, house: House) -> None:
         house.found.say(rules.WRONG_FORM, read.keys[key].place, message, change)
 
 
-def _word(typed: Scalar) -> Word:
-    return Word(text=typed.text, place=typed.place)
-
-
 def _swaps(node: Node | None, house: House) -> Iterator[Swap]:
     pairs = () if node is None else pairs_of(node, house.found, "a movement with the one to swap it for")
     for old, value in pairs:
         new = fields.word(value, house.found)
         if new is not None:
-            yield Swap(old=_word(old), new=_word(new))
-        elif isinstance(value, Scalar) and value.is_empty:
+            yield Swap(old=word_of(old), new=word_of(new))
+        elif is_empty(value):
             message = f"{old.text} is swapped for nothing"
             change = (
                 f"write the movement behind `{old.text}:`, or leave it out with `leave out: [{old.text}]`"

@@ -7,10 +7,9 @@ from setwright.model.reader import by_week
 from setwright.model.reader.group import read_entry
 from setwright.model.reader.house import House
 from setwright.model.reader.item import read_item
-from setwright.model.reader.keys import Key, Keys, Table, allowed, fold, raw, read_keys
+from setwright.model.reader.keys import Key, Keys, Table, allowed, fold, is_empty, raw, read_keys, read_word
 from setwright.model.reader.reuse import KEYS as REUSE_KEYS
 from setwright.model.reader.reuse import read_reuse
-from setwright.model.reader.stages import stage_named
 from setwright.places import Place
 from setwright.reading import fields, measures
 from setwright.reading import key_rules as rules
@@ -45,7 +44,7 @@ KEYS: Final[Table] = {
     "days to match": Key("days_to_match", fields.whole()),
     "people": Key("people", fields.whole(1)),
     "staff": Key("staff", fields.whole()),
-    "stage": Key("stage", stage_named),
+    "stage": Key("stage", read_word),
     "only in": Key("only_in", raw),
     "warm up": Key("warm_up", raw),
     "work": Key("work", raw),
@@ -69,7 +68,7 @@ def read_sessions(node: Node, house: House) -> tuple[Session, ...]:
 
 def _session(node: Node, house: House) -> Session | None:
     if not isinstance(node, Pairs) or not node.pairs:
-        if not (isinstance(node, Scalar) and node.is_empty):
+        if not is_empty(node):
             change = "write `- day: Monday` and the other keys below it, in line with `day`"
             house.found.say(rules.WRONG_FORM, node.place, "a session is expected here", change)
         return None
@@ -145,4 +144,4 @@ def _work(node: Node | None, read: Keys, place: Place, house: House) -> tuple[It
 
 
 def _is_written(node: Node | None) -> bool:
-    return node is not None and not (isinstance(node, Scalar) and node.is_empty)
+    return node is not None and not is_empty(node)

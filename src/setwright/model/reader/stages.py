@@ -4,9 +4,8 @@ import re
 from collections.abc import Iterator
 from typing import Final
 
-from setwright.model.own import Word
 from setwright.model.plan import Session
-from setwright.model.reader.keys import Key, Table, pairs_of, read_keys
+from setwright.model.reader.keys import Key, Table, is_empty, pairs_of, read_keys
 from setwright.model.stages import SignOff, Stage
 from setwright.reading import fields, measures
 from setwright.reading import key_rules as rules
@@ -59,12 +58,6 @@ KEYS: Final[Table] = {
 }
 
 
-def stage_named(node: Node, found: Gathering) -> Word | None:
-    """The stage that a session says it belongs to, as typed."""
-    typed = fields.word(node, found)
-    return Word(text=typed.text, place=typed.place) if typed else None
-
-
 def read_stages(node: Node, found: Gathering) -> tuple[Stage, ...]:
     """The stages in the order written."""
     return tuple(_stages(node, found))
@@ -85,8 +78,7 @@ def check_stages(sessions: tuple[Session, ...], stages: tuple[Stage, ...], found
 
 def _stages(node: Node, found: Gathering) -> Iterator[Stage]:
     for key, value in pairs_of(node, found, "the name of a stage"):
-        empty = isinstance(value, Scalar) and value.is_empty
-        inside = Pairs((), key.place) if empty else value
+        inside = Pairs((), key.place) if is_empty(value) else value
         read = read_keys(pairs_of(inside, found, "what a stage asks"), KEYS, found, "a stage")
         earliest, latest = read.values.get("earliest"), read.values.get("latest")
         if earliest and latest and latest < earliest:

@@ -73,6 +73,4 @@ ELSEWHERE: Final = {
     "deload": "write `lighter weeks:` and under it the week, two blanks further in: `week 4: half the sets`",
 }
 """What to do with keys at the top that belong further down."""
-SESSION_FIELDS: Final = frozenset(
-    entry.field for name, entry in SESSION_KEYS.items() if name not in KEYS and isinstance(entry, Key)
-)
+SESSION_FIELDS: Final = frozenset(entry.field for name, entry in SESSION_KEYS.items() if name not in KEYS)

@@ -5,7 +5,7 @@ from collections.abc import Mapping
 from typing import Final, NamedTuple
 
 from setwright.model.reader.house import Absent, House, Value
-from setwright.model.reader.keys import fold
+from setwright.model.reader.keys import fold, is_empty
 from setwright.places import Place
 from setwright.reading import fields
 from setwright.reading import week_rules as rules
@@ -24,7 +24,7 @@ class Cell(NamedTuple):
     @property
     def is_empty(self) -> bool:
         """Whether nothing is written."""
-        return isinstance(self.node, Scalar) and self.node.is_empty
+        return is_empty(self.node)
 
 
 def resolved(key: Scalar, typed: Mapping[int, Cell], house: House) -> tuple[Value, ...]:

@@ -6,7 +6,7 @@ from fractions import Fraction
 from itertools import pairwise
 from typing import Final, NamedTuple
 
-from setwright.model.reader.keys import pairs_of
+from setwright.model.reader.keys import is_empty, pairs_of
 from setwright.model.room import Stock, exactly, kilograms
 from setwright.reading import fields, measures
 from setwright.reading import gym_rules as gym_faults
@@ -93,7 +93,7 @@ def how_many(node: Node, found: Gathering) -> HowMany | None:
     """How many, and whether in pairs; an empty value is one."""
     typed = fields.word(node, found)
     if typed is None:
-        return HowMany(1, pairs=False) if isinstance(node, Scalar) and node.is_empty else None
+        return HowMany(1, pairs=False) if is_empty(node) else None
     match = _MANY.match(typed.text)
     if match is None:
         message = f'"{typed.text}" is no number of things'
