@@ -29,7 +29,9 @@ DIFFERENT = 0.03
 """Share of a page's squares that may differ: none seen but on the board: large letters shift (0.025)."""
 
 PLANS = {"long": check(LONG), "circuit": check(CIRCUIT)}
-PAIRS = [(name, kind) for name, plan in PLANS.items() for kind, form in KINDS.items() if form.pages(plan, "")]
+PAIRS = [
+    (name, kind) for name, plan in PLANS.items() for kind, form in KINDS.items() if form.pages(plan, "", {})
+]
 
 pytestmark = pytest.mark.skipif(
     installed() is None and os.environ.get("CI") != "true", reason="not run: no Chromium"

@@ -10,6 +10,7 @@ from setwright.library.table import library
 from setwright.sheets import WrongPaper, asked, sheet_html
 from setwright.sheets.board import Board, boards, shared_groups
 from setwright.sheets.clock_plan import of_the_day
+from setwright.sheets.floors import floors_of
 from setwright.sheets.station import station_cards
 from tests.pages.plans import CIRCUIT, CLUB, EVENING, LONG, check, example
 
@@ -17,7 +18,8 @@ from tests.pages.plans import CIRCUIT, CLUB, EVENING, LONG, check, example
 def walls(text: str) -> tuple[Board, ...]:
     checked = check(text)
     assert checked.week is not None
-    return boards(checked.week, "version abc", checked.table or library())
+    table = checked.table or library()
+    return boards(checked.week, "version abc", table, floors_of(checked.week, table))
 
 
 NO_ROOM = CLUB[: CLUB.index("gym:\n")] + CLUB[CLUB.index("sessions:\n") :]
@@ -57,10 +59,10 @@ def test_board_cards_and_floor_say_the_same() -> None:
     """Every turn of the timetable stands on the board with its time, in the picture and on the cards."""
     week, table = check(EVENING).week, library()
     assert week is not None
-    floor = today(week.sessions[0], week, table, Change()).floor
-    (one,) = boards(week, "version abc", table)
+    floor, floors = today(week.sessions[0], week, table, Change()).floor, floors_of(week, table)
+    (one,) = boards(week, "version abc", table, floors)
     told = {row.block.partition(" ")[0]: row.groups for row in one.rows[1:]}
-    cards = station_cards(week, "version abc", table)
+    cards = station_cards(week, "version abc", table, floors)
     assert one.floor is not None
     for stay in floor.stays:
         begins, ends = (of_the_day("18:30", (floor.warm_up_s + at) / 60) for at in (stay.start_s, stay.end_s))

@@ -2,6 +2,8 @@
 
 import pytest
 
+from setwright.library.table import library
+from setwright.sheets.floors import floors_of
 from setwright.sheets.overview import week_sheet
 from setwright.sheets.overview_room import FEWEST_CHANGES, MOST_CHANGES, fitted
 from setwright.sheets.view import WeekSheet
@@ -12,7 +14,8 @@ def overview(text: str | None = None, *, of: str = "week-flawed.yaml") -> WeekSh
     checked = check(text) if text else example(of)
     assert checked.week is not None
     assert checked.coverage is not None
-    return week_sheet(checked, checked.week, checked.coverage, "version abc")
+    floors = floors_of(checked.week, checked.table or library())
+    return week_sheet(checked, checked.week, checked.coverage, "version abc", floors)
 
 
 def test_head_and_days() -> None:
@@ -32,7 +35,7 @@ def test_head_and_days() -> None:
 def test_the_overview_of_a_week_of_a_block() -> None:
     checked = example("block.yaml").only(4)
     (one,) = checked.weeks
-    sheet = week_sheet(checked, one.week, one.coverage, "version abc")
+    sheet = week_sheet(checked, one.week, one.coverage, "version abc", {})
     assert sheet.title == "Winter block, week 4 of 4"
     assert sheet.subtitle.startswith("from Monday 20 December 2027 · half the sets · 6 people")
     assert sheet.days[0][0].entries[0].dose == "2 × 8–10"

@@ -5,17 +5,22 @@ from collections.abc import Callable
 from setwright.floor.room import letter
 from setwright.floor.today import Change, today
 from setwright.library.table import library
+from setwright.model.plan import Week
 from setwright.sheets import sheet_html
 from setwright.sheets.clock_plan import of_the_day
+from setwright.sheets.floors import floors_of
 from setwright.sheets.rack import RackCard, rack_cards
 from setwright.sheets.view import LoadWords
 from tests.pages.plans import CLUB, LONG, NO_CHEST, check, example
 
 
 def cards(text: str) -> tuple[RackCard, ...]:
-    checked = check(text)
-    assert checked.week is not None
-    return rack_cards(checked.week, "version abc", checked.table or library())
+    return cards_of(check(text).week)
+
+
+def cards_of(week: Week | None) -> tuple[RackCard, ...]:
+    assert week is not None
+    return rack_cards(week, "version abc", library(), floors_of(week, library()))
 
 
 def large(card: RackCard) -> list[list[str]]:
@@ -71,7 +76,7 @@ def test_cards_are_the_groups_of_the_floor_each_at_its_rack_and_time() -> None:
     week = check(CLUB.replace("racks: 2", "racks: 1").replace("    20 kg: 2\n", "    20 kg: 1\n")).week
     assert week is not None
     floor = today(week.sessions[0], week, library(), Change()).floor
-    told = [card for card in rack_cards(week, "", library()) if "bench press" in card.title]
+    told = [card for card in cards_of(week) if "bench press" in card.title]
     stays = [stay for stay in floor.stays if stay.block.number == 1]
     assert [len(card.names) for card in told] == [len(stay.people) for stay in stays]
     assert [card.title[:6] for card in told] == ["Rack 1", "Rack 1"]
@@ -124,9 +129,7 @@ def test_what_is_done_at_home_or_without_a_bar_has_no_card() -> None:
 
 
 def test_the_example_has_a_card_for_each_lift_and_turn() -> None:
-    checked = example("week-good.yaml")
-    assert checked.week is not None
-    told = rack_cards(checked.week, "", checked.table or library())
+    told = cards_of(example("week-good.yaml").week)
     assert [card.title for card in told[::2]] == [
         "Rack 1: flat barbell bench press", "bench pull",
         "Rack 1: incline 30 barbell bench press", "Romanian deadlift",

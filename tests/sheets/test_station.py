@@ -8,6 +8,7 @@ import pytest
 from setwright.library.table import library
 from setwright.sheets import sheet_html
 from setwright.sheets.figures import PLAIN, fibre_svg
+from setwright.sheets.floors import floors_of
 from setwright.sheets.station import StationCard, station_cards
 from tests.pages.plans import CIRCUIT, CLUB, LONG, check
 
@@ -15,7 +16,8 @@ from tests.pages.plans import CIRCUIT, CLUB, LONG, check
 def cards(text: str) -> tuple[StationCard, ...]:
     checked = check(text)
     assert checked.week is not None
-    return station_cards(checked.week, "version abc", checked.table or library())
+    table = checked.table or library()
+    return station_cards(checked.week, "version abc", table, floors_of(checked.week, table))
 
 
 def test_one_card_a_station_with_its_number_and_how_long() -> None:

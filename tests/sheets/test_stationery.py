@@ -82,7 +82,7 @@ def test_a_plan_without_a_mark_prints_as_ever(tmp_path: Path) -> None:
 def test_title_logo_and_footer_stand_on_every_kind_of_sheet(tmp_path: Path, kind: Kind) -> None:
     (tmp_path / "crest.svg").write_bytes(SVG)
     checked = plan(tmp_path, "title: Strength room", "logo: crest.svg", "footer: open from six")
-    pages = KINDS[kind].pages(checked, "")
+    pages = KINDS[kind].pages(checked, "", {})
     if pages:
         page = sheet_html(checked, kind, KINDS[kind].papers[0])
         head = page.split("</style>")[0]

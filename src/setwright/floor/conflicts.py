@@ -11,10 +11,10 @@ from setwright.floor.room import Floor, Stay, letter
 from setwright.floor.schedule import LONG_WAIT_S
 from setwright.floor.shared import wanted_twice
 from setwright.model.plan import Group, Item
+from setwright.reading.words import MINUTE_S, listed
 
 NEAR_FAILURE_RIR: Final = 1.0
 """Repetitions in reserve up to which a barbell set wants a spotter (choice)."""
-MINUTE: Final = 60
 FIVE_S: Final = 5
 
 Kind = Literal["stations", "pair", "rest", "spotter", "iron", "late", "wait"]
@@ -33,15 +33,6 @@ def conflicts(floor: Floor) -> tuple[Conflict, ...]:
     """Everything found, block by block, then what concerns the clock."""
     told = [one for block in floor.blocks for find in _OF_A_BLOCK for one in find(floor, block)]
     return (*told, *_iron(floor), *_late(floor), *_waits(floor))
-
-
-def listed(words: list[str]) -> str:
-    """Words in a row.
-
-    >>> listed(["A", "B", "C"])
-    'A, B and C'
-    """
-    return f"{', '.join(words[:-1])} and {words[-1]}" if len(words) > 1 else "".join(words)
 
 
 def _too_few(floor: Floor, block: Block) -> Iterator[Conflict]:
@@ -118,7 +109,7 @@ def _near_failure(block: Block) -> bool:
 def _iron(floor: Floor) -> Iterator[Conflict]:
     for short, stays in wanted_twice(floor):
         groups = listed(sorted({letter(stay.group) for stay in stays}))
-        at = (floor.warm_up_s + stays[-1].start_s) / MINUTE
+        at = (floor.warm_up_s + stays[-1].start_s) / MINUTE_S
         several = "s" if len({stay.group for stay in stays}) > 1 else ""
         yield Conflict(
             "iron",
@@ -134,8 +125,8 @@ def _late(floor: Floor) -> Iterator[Conflict]:
     ends = {stay.group: stay.end_s for stay in sorted(floor.stays, key=lambda one: one.end_s)}
     behind = [letter(group) for group in sorted(ends) if ends[group] > floor.available_s]
     who = "every group" if len(behind) == len(ends) > 1 else f"group {listed(behind)}"
-    late = math.ceil((floor.finish_s - floor.available_s) / MINUTE)
-    least = math.ceil(max(floor.least_s - floor.available_s, 0) / MINUTE)
+    late = math.ceil((floor.finish_s - floor.available_s) / MINUTE_S)
+    least = math.ceil(max(floor.least_s - floor.available_s, 0) / MINUTE_S)
     best = f"; in no order of the blocks less than {least}" if least else ""
     goes = len(floor.blocks) > 1 and any(block.entry.priority > KEEP for block in floor.blocks)
     change = (
@@ -158,7 +149,7 @@ def _waits(floor: Floor) -> Iterator[Conflict]:
         who = f"group {groups[0]} waits" if len(groups) == 1 else f"groups {listed(groups)} wait up to"
         yield Conflict(
             "wait",
-            f"{who} {max(wait for wait, _ in found) / MINUTE:.0f} min before {block.name}",
+            f"{who} {max(wait for wait, _ in found) / MINUTE_S:.0f} min before {block.name}",
             "let them do their warm-up sets for it, or trunk work on the floor",
             block.entry,
         )

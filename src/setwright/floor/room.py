@@ -17,8 +17,8 @@ from setwright.model.people import Athlete
 from setwright.model.plan import Session, Week
 from setwright.model.room import Gym
 from setwright.model.theirs import names_of
+from setwright.reading.words import MINUTE_S
 
-MINUTE: Final = 60
 ABOUT: Final = 1.1
 """Of the soonest finish, what more groups have to save to be worth it (choice)."""
 
@@ -194,8 +194,8 @@ def room(
         pool for others in done_by.others.values() for way in others for pool in way.holds
     }
     number = {pool: max(there(pool, gym) - (without or {}).get(pool, 0), 0) for pool in pools} if gym else {}
-    warm_up = MINUTE * (session.warm_up_minutes or 0)
-    available = None if session.minutes is None else MINUTE * session.minutes - warm_up
+    warm_up = MINUTE_S * (session.warm_up_minutes or 0)
+    available = None if session.minutes is None else MINUTE_S * session.minutes - warm_up
     return Room(session, gym, people, done_by, done, found, number, available)
 
 
@@ -211,7 +211,7 @@ def floor(here: Room) -> Floor:
         stays=tuple(_stay(slot, here, groups) for slot in found.slots),
         lifts=here.lifts,
         there=here.there,
-        warm_up_s=MINUTE * (here.session.warm_up_minutes or 0),
+        warm_up_s=MINUTE_S * (here.session.warm_up_minutes or 0),
         available_s=here.available_s,
         least_s=found.least_s,
         proved=found.proved,

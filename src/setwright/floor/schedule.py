@@ -6,6 +6,7 @@ first in the plan's priorities is done first; even rest (the longest wait of a g
 changes of a bar from one block to another; an early finish; the order of the plan.
 """
 
+import functools
 import itertools
 import math
 import random
@@ -15,7 +16,7 @@ from typing import Final, NamedTuple
 EVERY_ORDER: Final = 7
 """Turns up to which every order is tried, 5,040 of them (choice)."""
 PLACED: Final = 15_000
-"""Turns that are placed on the clock before the search stops (choice: under 2 s on one core)."""
+"""Most turns that are placed on the clock before the search stops (choice: under 2 s on one core)."""
 SEED: Final = 1
 LONG_WAIT_S: Final = 240.0
 """Seconds from which a wait before a block is long (choice: longer than most written rests)."""
@@ -145,6 +146,7 @@ def _climb(
     turns: list[Turn], tasks: Sequence[Task], placed: Callable[[Order], tuple[Score, tuple[Slot, ...]]]
 ) -> tuple[Score, tuple[Slot, ...]]:
     """The best of some usual orders, then better ones by moving one turn to another place."""
+    placed = functools.cache(placed)  # of few turns most moves lead back to an order that was tried
     best, order = min((placed(order), order) for order in _usual(turns, len(tasks)))
     chance = random.Random(SEED)  # noqa: S311 - a repeatable search, no secret
     for _ in range(PLACED // len(turns)):

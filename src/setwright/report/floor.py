@@ -7,6 +7,7 @@ from setwright.floor.room import Floor, Stay, letter
 from setwright.floor.schedule import LONG_WAIT_S
 from setwright.floor.today import Today
 from setwright.floor.ways import Way
+from setwright.reading.words import MINUTE_S
 from setwright.report.floor_chart import chart
 from setwright.report.floor_cut import cut_lines
 from setwright.report.floor_day import on_the_day
@@ -14,7 +15,6 @@ from setwright.report.floor_setup import set_up_lines
 from setwright.report.phrases import joined
 from setwright.report.wrapping import wrapped
 
-MINUTE: Final = 60
 TO_THE_S: Final = 5
 """Rests are told to the nearest so many seconds (choice)."""
 CLOCK: Final = " " * 17
@@ -41,7 +41,7 @@ def _head(floor: Floor) -> list[str]:
     people = sum(map(len, floor.groups))
     who = f"{people} {'person' if people == 1 else 'people'}"
     groups = "1 group" if len(floor.groups) == 1 else f"{len(floor.groups)} groups"
-    ends = round(floor.whole_s / MINUTE)
+    ends = round(floor.whole_s / MINUTE_S)
     given = f" of {floor.session.minutes:g}" if floor.session.minutes is not None else ""
     first = f"{floor.session.title}: {who} in {groups}, {ends}{given} minutes"
     return [wrapped(first), wrapped(how_good(floor))]
@@ -49,7 +49,7 @@ def _head(floor: Floor) -> list[str]:
 
 def how_good(floor: Floor) -> str:
     """How far the timetable is from the least possible."""
-    off = round((floor.finish_s - floor.least_s) / MINUTE)
+    off = round((floor.finish_s - floor.least_s) / MINUTE_S)
     if not off:
         return "No order of the blocks ends earlier."
     if floor.proved:
@@ -69,14 +69,14 @@ def _clock(floor: Floor) -> Iterator[str]:
     for at in range(len(floor.groups)):
         end = 0.0
         for stay in floor.of_group(at):
-            if stay.start_s - end > MINUTE:
+            if stay.start_s - end > MINUTE_S:
                 yield _told(floor, at, end, stay.start_s, _meanwhile(stay, stay.start_s - end))
             yield _told(floor, at, stay.start_s, stay.end_s, _doing(floor, stay))
             end = stay.end_s
 
 
 def _told(floor: Floor, group: int, start_s: float, end_s: float, words: str) -> str:
-    start, end = (round((floor.warm_up_s + at) / MINUTE) for at in (start_s, end_s))
+    start, end = (round((floor.warm_up_s + at) / MINUTE_S) for at in (start_s, end_s))
     return wrapped(words, f"  {letter(group):<3}{start:>3} to {end:>3}  ", CLOCK)
 
 
@@ -112,7 +112,7 @@ def clock(seconds: float) -> str:
     >>> clock(132), clock(58)
     ('2:10', '1:00')
     """
-    minutes, rest = divmod(TO_THE_S * round(seconds / TO_THE_S), MINUTE)
+    minutes, rest = divmod(TO_THE_S * round(seconds / TO_THE_S), MINUTE_S)
     return f"{minutes}:{rest:02}"
 
 

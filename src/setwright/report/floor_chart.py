@@ -6,24 +6,13 @@ from string import ascii_lowercase
 from typing import Final
 
 from setwright.floor.room import Floor, letter
+from setwright.reading.words import MINUTE_S
 from setwright.report.wrapping import WIDTH
 
-MINUTE: Final = 60
 MARGIN: Final = 5
 """Columns before the first minute."""
 WARM_UP, IDLE = "w", "."
-MARKS: Final = (
-    "1",
-    "2",
-    "3",
-    "4",
-    "5",
-    "6",
-    "7",
-    "8",
-    "9",
-    *(one for one in ascii_lowercase if one != WARM_UP),
-)
+MARKS: Final = "123456789" + ascii_lowercase.replace(WARM_UP, "")
 """What stands for the blocks, the first one first; more than these repeat the last."""
 TICK: Final = 10
 """Columns from one written minute to the next."""
@@ -31,7 +20,7 @@ TICK: Final = 10
 
 def chart(floor: Floor) -> Iterator[str]:
     """Lines of at most 80 columns; one column is a minute, or so many more that the session fits."""
-    whole = floor.whole_s / MINUTE
+    whole = floor.whole_s / MINUTE_S
     step = max(1, math.ceil(whole / (WIDTH - MARGIN)))
     columns = math.ceil(whole / step)
     each = "a minute" if step == 1 else f"{step} minutes"
@@ -52,7 +41,7 @@ def mark(number: int) -> str:
 
 
 def _mark(floor: Floor, group: int, minute: int) -> str:
-    at = minute * MINUTE - floor.warm_up_s
+    at = minute * MINUTE_S - floor.warm_up_s
     if at < 0:
         return WARM_UP
     here = (stay for stay in floor.of_group(group) if stay.start_s <= at < stay.end_s)

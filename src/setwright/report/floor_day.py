@@ -2,17 +2,15 @@
 
 import math
 from collections.abc import Iterator
-from typing import Final
 
 from setwright.coverage.cut import KEEP, leaves
 from setwright.floor.groups import AT_A_STATION, Group
 from setwright.floor.room import Floor, letter
 from setwright.floor.timing import rest_given
 from setwright.floor.today import Today
+from setwright.reading.words import MINUTE_S
 from setwright.report.phrases import joined
 from setwright.report.wrapping import wrapped
-
-MINUTE: Final = 60
 
 
 def on_the_day(today: Today) -> Iterator[str]:
@@ -34,7 +32,7 @@ def _to_spare(floor: Floor) -> str:
     """How long everybody may be away before something has to be left out, and what that is."""
     if floor.available_s is None:
         return ""
-    spare = math.floor((floor.available_s - floor.finish_s) / MINUTE)
+    spare = math.floor((floor.available_s - floor.finish_s) / MINUTE_S)
     going = [block for block in floor.blocks if block.entry.priority > KEEP]
     first = min(going, key=lambda block: leaves(block.entry.priority, block.number), default=None)
     goes = f"leave out {first.number} {first.name} first" if first else "do fewer sets of what is left"

@@ -121,19 +121,7 @@ def _in_force(week: Week) -> Iterator[str]:
         if week.sides
         else "sides: none written, so one-sided moves without a word are asked"
     )
-    if week.starts:
-        yield f"starts: {week.starts.isoformat()}"
-    yield from (f"sets a week, {one.group}: {one.text}" for one in week.sets_a_week)
-    yield from (f"last week, {one.name}: {one.text}" for one in week.last_week)
-    for word, value in (
-        ("people", week.people),
-        ("ages", week.ages),
-        ("staff", week.staff),
-        ("follows", week.follows),
-        ("block", week.block and f"{week.block.file}, of which this is week {week.block.week}"),
-    ):
-        if value is not None:
-            yield f"{word}: {value}"
+    yield from _of_these_weeks(week)
     yield (
         f"next time, where a line does not say: {typed_next(week.next.rule)}"
         if week.next
@@ -153,6 +141,23 @@ def _in_force(week: Week) -> Iterator[str]:
         yield "squad: none, so nobody's limits are known"
     if week.gym is None:
         yield "gym: none, so everything in the library counts as there"
+
+
+def _of_these_weeks(week: Week) -> Iterator[str]:
+    """When they are, how much was meant and was done before, who comes, and what they follow."""
+    if week.starts:
+        yield f"starts: {week.starts.isoformat()}"
+    yield from (f"sets a week, {one.group}: {one.text}" for one in week.sets_a_week)
+    yield from (f"last week, {one.name}: {one.text}" for one in week.last_week)
+    for word, value in (
+        ("people", week.people),
+        ("ages", week.ages),
+        ("staff", week.staff),
+        ("follows", week.follows),
+        ("block", week.block and f"{week.block.file}, of which this is week {week.block.week}"),
+    ):
+        if value is not None:
+            yield f"{word}: {value}"
 
 
 def _block(head: str, lines: Iterable[str]) -> str:

@@ -4,6 +4,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import Final
 
+from setwright.floor.room import Floor
 from setwright.library.table import Library
 from setwright.model.plan import Group, Item, Session, Week
 from setwright.model.theirs import Known
@@ -12,7 +13,7 @@ from setwright.sheets.blocks import Writer, numbered
 from setwright.sheets.brief import brief
 from setwright.sheets.clock_plan import Slot, clock_plan, finish
 from setwright.sheets.floor_picture import UNDER, Chart, chart_of, floor_svg
-from setwright.sheets.floors import floor_of
+from setwright.sheets.floors import Floors
 from setwright.sheets.home import at_home
 from setwright.sheets.phrases import say
 from setwright.sheets.sessions import room_title
@@ -74,10 +75,14 @@ class Board:
     footer: str
 
 
-def boards(week: Week, mark: str, table: Library) -> tuple[Board, ...]:
+def boards(week: Week, mark: str, table: Library, floors: Floors) -> tuple[Board, ...]:
     """A board for each session in the gym; ``mark`` goes in the footer: version and print date."""
     writer = Writer(week, table)
-    return tuple(_board(session, writer, mark) for session in week.sessions if not at_home(session))
+    return tuple(
+        _board(session, floors.get(session.place), writer, mark)
+        for session in week.sessions
+        if not at_home(session)
+    )
 
 
 def picture(chart: Chart, paper: str) -> str:
@@ -97,8 +102,7 @@ def shared_groups(week: Week) -> tuple[str, ...]:
     )
 
 
-def _board(session: Session, writer: Writer, mark: str) -> Board:
-    floor = floor_of(session, writer.week, writer.library)
+def _board(session: Session, floor: Floor | None, writer: Writer, mark: str) -> Board:
     interrupted = session.if_interrupted or writer.week.if_interrupted
     notes = [(say("session.interrupted"), words.sentence(interrupted))] if interrupted else []
     if floor is None:

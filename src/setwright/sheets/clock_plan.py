@@ -8,8 +8,8 @@ from setwright.coverage.clock import SETUP_S, entry_seconds
 from setwright.coverage.counts import count_items
 from setwright.floor.room import Floor, Stay, letter
 from setwright.model.plan import Group, Item, Session
+from setwright.reading.words import MINUTE_S
 from setwright.sheets.phrases import say
-from setwright.sheets.words import MINUTE
 
 DAY: Final = 24 * 60
 """Minutes."""
@@ -72,13 +72,13 @@ def finish(session: Session, floor: Floor | None) -> str:
 
 def _warm_up(session: Session) -> Iterator[Slot]:
     if session.warm_up or session.warm_up_minutes is not None:
-        ends = (session.warm_up_minutes or 0) * MINUTE
+        ends = (session.warm_up_minutes or 0) * MINUTE_S
         yield Slot(_time(session, 0), _time(session, ends), None, None)
 
 
 def _of_one(session: Session) -> Iterator[Slot]:
     counts = count_items(session)
-    gone = (session.warm_up_minutes or 0) * MINUTE
+    gone = (session.warm_up_minutes or 0) * MINUTE_S
     for number, entry in enumerate(session.work, start=1):
         begins = gone
         gone += SETUP_S + entry_seconds(entry, counts)
@@ -124,5 +124,5 @@ def _span(begins: str, ends: str) -> str:
 
 
 def _time(session: Session, seconds: float) -> str:
-    minutes = round(seconds / MINUTE)
+    minutes = round(seconds / MINUTE_S)
     return of_the_day(session.start, minutes) if session.start else say("time.min", count=minutes)

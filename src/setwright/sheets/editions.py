@@ -14,10 +14,11 @@ from pydantic import ValidationError
 
 from setwright.checked import Checked
 from setwright.files import CannotRun, read_text
+from setwright.library.table import library
 from setwright.reading.frozen import Frozen
 from setwright.sheets import words
 from setwright.sheets.changes import KeptSheet, changes, kept
-from setwright.sheets.floors import once_a_print
+from setwright.sheets.floors import AS_PLANNED, Changes, floors_of
 from setwright.sheets.kinds import KINDS, Kind
 from setwright.sheets.logo import letterhead
 from setwright.sheets.names import stem
@@ -65,10 +66,13 @@ class LastPrint(Frozen):
 
 
 @in_its_style
-@once_a_print
-def all_sheets(checked: Checked) -> Sheets:
-    """What stands on the sheets of every kind; their mark is filled in when they are written."""
-    made = {make: make(checked, words.MARK) for make in {form.pages for form in KINDS.values()}}
+def all_sheets(checked: Checked, on_the_day: Changes = AS_PLANNED) -> Sheets:
+    """What stands on the sheets of every kind; their mark is filled in when they are written.
+
+    ``on_the_day``: in which sessions something is otherwise.
+    """
+    floors = floors_of(checked.weeks[0].week, checked.table or library(), on_the_day)
+    made = {make: make(checked, words.MARK, floors) for make in {form.pages for form in KINDS.values()}}
     return {kind: made[form.pages] for kind, form in KINDS.items()}
 
 

@@ -5,11 +5,11 @@ from dataclasses import dataclass
 from typing import Final
 
 from setwright.floor.room import Floor, Stay, letter
+from setwright.reading.words import MINUTE_S
 from setwright.sheets.clock_plan import of_the_day
 from setwright.sheets.phrases import say
 from setwright.sheets.svg import Box, drawing, hatch, line, rectangle, text
 
-MINUTE: Final = 60
 HATCHES: Final = (None, (0.2, 2.0), (0.7, 2.0))
 """Width and pitch of the slanted lines of a block, mm, in turn: none, thin, thick (choice)."""
 FRAME: Final = 0.35
@@ -80,8 +80,8 @@ def chart_of(floor: Floor) -> Chart:
     return Chart(
         session=floor.session.title,
         start=floor.session.start,
-        warm_up=floor.warm_up_s / MINUTE,
-        whole=floor.whole_s / MINUTE,
+        warm_up=floor.warm_up_s / MINUTE_S,
+        whole=floor.whole_s / MINUTE_S,
         groups=tuple(
             tuple(_bar(floor, stay) for stay in floor.of_group(group)) for group in range(len(floor.groups))
         ),
@@ -89,7 +89,7 @@ def chart_of(floor: Floor) -> Chart:
 
 
 def _bar(floor: Floor, stay: Stay) -> Bar:
-    begins, ends = ((floor.warm_up_s + at) / MINUTE for at in (stay.start_s, stay.end_s))
+    begins, ends = ((floor.warm_up_s + at) / MINUTE_S for at in (stay.start_s, stay.end_s))
     return Bar(stay.block.number, begins, ends)
 
 

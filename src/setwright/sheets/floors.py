@@ -1,63 +1,29 @@
-"""The timetable of each session on the sheets: that of ``setwright floor``, worked out once a print."""
+"""The timetables on the sheets: those of ``setwright floor``, worked out once for all sheets of a week."""
 
-from collections.abc import Callable, Iterator, Mapping
-from contextlib import contextmanager
-from contextvars import ContextVar
-from functools import wraps
-from typing import Final, ParamSpec, TypeVar
+from collections.abc import Mapping
+from contextlib import suppress
+from types import MappingProxyType
+from typing import Final
 
 from setwright.floor.room import Floor
 from setwright.floor.today import Change, NotHere, today
 from setwright.library.table import Library
-from setwright.model.plan import Session, Week
+from setwright.model.plan import Week
 from setwright.places import Place
 
-Args = ParamSpec("Args")
-Made = TypeVar("Made")
+Floors = Mapping[Place, Floor]
+"""The timetable of each session that has one, by the place of the session."""
 
-_ON_THE_DAY: Final[ContextVar[Mapping[Place, Change] | None]] = ContextVar("what is otherwise", default=None)
-_KNOWN: Final[ContextVar[dict[Place, Floor | None] | None]] = ContextVar("timetables", default=None)
+Changes = Mapping[Place, Change]
+"""What is otherwise on the day, by the place of the session."""
 
-
-def floor_of(session: Session, week: Week, table: Library) -> Floor | None:
-    """Its timetable; None where the plan names no gym, or nobody says who comes."""
-    known = _KNOWN.get()
-    if known is None:
-        return _worked_out(session, week, table)
-    if session.place not in known:
-        known[session.place] = _worked_out(session, week, table)
-    return known[session.place]
+AS_PLANNED: Final[Changes] = MappingProxyType({})
 
 
-def once_a_print(make: Callable[Args, Made]) -> Callable[Args, Made]:
-    """A function that makes the sheets of one plan, for all of which a timetable is worked out once."""
-
-    @wraps(make)
-    def made(*args: Args.args, **kwargs: Args.kwargs) -> Made:
-        before = _KNOWN.set({})
-        try:
-            return make(*args, **kwargs)
-        finally:
-            _KNOWN.reset(before)
-
-    return made
-
-
-@contextmanager
-def on_the_day(changes: Mapping[Place, Change]) -> Iterator[None]:
-    """Sheets made meanwhile are those of a day on which something is otherwise in some sessions."""
-    before = _ON_THE_DAY.set(changes)
-    try:
-        yield
-    finally:
-        _ON_THE_DAY.reset(before)
-
-
-def _worked_out(session: Session, week: Week, table: Library) -> Floor | None:
-    if week.gym is None:
-        return None
-    change = (_ON_THE_DAY.get() or {}).get(session.place, Change())
-    try:
-        return today(session, week, table, change).floor
-    except NotHere:
-        return None
+def floors_of(week: Week, table: Library, changes: Changes = AS_PLANNED) -> Floors:
+    """The timetables of a week; none where the plan names no gym, or nobody says who comes."""
+    found: dict[Place, Floor] = {}
+    for session in week.sessions if week.gym else ():
+        with suppress(NotHere):
+            found[session.place] = today(session, week, table, changes.get(session.place, Change())).floor
+    return found

@@ -59,7 +59,7 @@ def sheet_html(checked: Checked, kind: Kind, paper: Paper, printed: dt.date | No
 @in_its_style
 def file_html(checked: Checked, sheets: Sheets, kind: Kind, paper: Paper, edition: Edition) -> str:
     """A whole HTML file with all ``sheets`` of one kind. Raises: NothingToPrint; CannotRun."""
-    return _page(checked, kind, paper, _some(sheets, kind), edition)
+    return page_html(checked, KINDS[kind], paper, _some(sheets, kind), edition)
 
 
 @in_its_style
@@ -73,7 +73,10 @@ def pages_html(
     every = _some(sheets, kind)
     places = [f"{number:0{max(2, len(str(len(every))))}}" for number in range(1, len(every) + 1)]
     return [
-        (page_name(checked, kind, paper, sheet, place), _page(checked, kind, paper, (sheet,), edition))
+        (
+            page_name(checked, kind, paper, sheet, place),
+            page_html(checked, KINDS[kind], paper, (sheet,), edition),
+        )
         for place, sheet in zip(places, every, strict=True)
     ]
 
@@ -83,10 +86,6 @@ def _some(sheets: Sheets, kind: Kind) -> tuple[Any, ...]:
     if not sheets[kind]:
         raise NothingToPrint(KINDS[kind].nothing)
     return sheets[kind]
-
-
-def _page(checked: Checked, kind: Kind, paper: Paper, sheets: tuple[Any, ...], edition: Edition) -> str:
-    return page_html(checked, KINDS[kind], paper, sheets, edition)
 
 
 def page_html(

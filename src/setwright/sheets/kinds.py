@@ -8,6 +8,7 @@ from setwright.checked import Checked
 from setwright.library.table import Library, library
 from setwright.model.plan import Week
 from setwright.sheets.board import boards
+from setwright.sheets.floors import Floors
 from setwright.sheets.home import home_sheets
 from setwright.sheets.log import log_sheets
 from setwright.sheets.overview import week_sheet
@@ -46,15 +47,15 @@ class SheetKind:
 
     ``number`` sorts files in the order they are printed.
     ``readers``: "public" sheets hang or lie where others read them. ``pages`` gives what stands on them,
-    from a checked plan and the mark in the footer; ``nothing`` is said when it gives none. ``among_all``:
-    it is printed without being asked for by name.
+    from a checked plan, the mark in the footer and the timetables; ``nothing`` is said when it gives none.
+    ``among_all``: it is printed without being asked for by name.
     """
 
     name: Kind
     number: int
     upright: bool
     readers: Literal["public", "coach"]
-    pages: Callable[[Checked, str], tuple[Any, ...]]
+    pages: Callable[[Checked, str, Floors], tuple[Any, ...]]
     nothing: str
     papers: tuple[Paper, ...] = OFFICE
     among_all: bool = True
@@ -65,22 +66,33 @@ class SheetKind:
         return say(f"title.{self.name}")
 
 
-def _overview(checked: Checked, mark: str) -> tuple[WeekSheet, ...]:
+def _overview(checked: Checked, mark: str, floors: Floors) -> tuple[WeekSheet, ...]:
     one = checked.weeks[0]
-    return (week_sheet(checked, one.week, one.coverage, mark),)
+    return (week_sheet(checked, one.week, one.coverage, mark, floors),)
 
 
-def _summary(checked: Checked, mark: str) -> tuple[SummarySheet, ...]:
+def _summary(checked: Checked, mark: str, _: Floors) -> tuple[SummarySheet, ...]:
     return (summary_sheet(checked, mark),)
 
 
 def _by_week(
     sheets: Callable[[Week, str, Library], tuple[Any, ...]],
-) -> Callable[[Checked, str], tuple[Any, ...]]:
+) -> Callable[[Checked, str, Floors], tuple[Any, ...]]:
     """The pages of a kind that needs no more than the week and its library."""
 
-    def pages(checked: Checked, mark: str) -> tuple[Any, ...]:
+    def pages(checked: Checked, mark: str, _: Floors) -> tuple[Any, ...]:
         return sheets(checked.weeks[0].week, mark, checked.table or library())
+
+    return pages
+
+
+def _by_floor(
+    sheets: Callable[[Week, str, Library, Floors], tuple[Any, ...]],
+) -> Callable[[Checked, str, Floors], tuple[Any, ...]]:
+    """The pages of a kind that says who is where when."""
+
+    def pages(checked: Checked, mark: str, floors: Floors) -> tuple[Any, ...]:
+        return sheets(checked.weeks[0].week, mark, checked.table or library(), floors)
 
     return pages
 
@@ -117,7 +129,7 @@ _TABLE: Final = (
         number=3,
         upright=False,
         readers="public",
-        pages=_by_week(rack_cards),
+        pages=_by_floor(rack_cards),
         nothing="nothing in it is lifted with a bar",
     ),
     SheetKind(
@@ -125,7 +137,7 @@ _TABLE: Final = (
         number=4,
         upright=False,
         readers="public",
-        pages=_by_week(boards),
+        pages=_by_floor(boards),
         nothing="every session in it is done at home",
         papers=(*OFFICE, "a3"),
     ),
@@ -134,7 +146,7 @@ _TABLE: Final = (
         number=5,
         upright=True,
         readers="public",
-        pages=_by_week(station_cards),
+        pages=_by_floor(station_cards),
         nothing="there is no circuit in it",
     ),
     SheetKind(

@@ -11,13 +11,14 @@ from setwright.coverage import Coverage, PartCover, SessionCover, Work
 from setwright.findings import Finding, Level
 from setwright.library.table import Library, library
 from setwright.model.plan import Group, Item, Session, Week
+from setwright.reading.words import MINUTE_S
 from setwright.rules.matrix import Cell as Answer
 from setwright.rules.matrix import MatrixRow
 from setwright.sheets import overview_words, words
 from setwright.sheets.blocks import Writer, dose_text
 from setwright.sheets.brief import brief
 from setwright.sheets.figures import is_drawn
-from setwright.sheets.floors import floor_of
+from setwright.sheets.floors import Floors
 from setwright.sheets.phrases import say
 from setwright.sheets.sessions import day_title
 from setwright.sheets.view import Cell, DayColumn, Entry, PartRow, Picture, Remark, WeekSheet
@@ -40,16 +41,15 @@ NAMES_IN_A_CELL: Final = 2
 BRIEF: Final = 15
 """Letters of a movement's name in a cell from which dispensable words go (choice: two fit in a line)."""
 
-MINUTE_S: Final = 60
 
 _TONES: Final = {"yes": "much", "partly": "some", "no": "none", "cannot be": "none"}
 
 
-def week_sheet(checked: Checked, week: Week, coverage: Coverage, mark: str) -> WeekSheet:
+def week_sheet(checked: Checked, week: Week, coverage: Coverage, mark: str, floors: Floors) -> WeekSheet:
     """What stands on the overview of ``week``; ``mark``: version and print date for the footer."""
     writer = Writer(week, checked.table or library())
     gaps = [f for f in checked.findings if f.level >= Level.gap and not f.to_others]
-    columns = tuple(_day(session, writer) for session in coverage.sessions)
+    columns = tuple(_day(session, writer, floors) for session in coverage.sessions)
     if len(columns) == 1:
         columns = tuple(_spread(columns[0]))
     counts = overview_words.counts(str(coverage.pull), str(coverage.push), coverage.unscored)
@@ -82,9 +82,9 @@ def _facts(week: Week) -> Iterator[str]:
         yield week.gym.name
 
 
-def _day(covered: SessionCover, writer: Writer) -> DayColumn:
+def _day(covered: SessionCover, writer: Writer, floors: Floors) -> DayColumn:
     session = covered.session
-    used, limit = _minutes(covered, writer), session.minutes
+    used, limit = _minutes(covered, floors), session.minutes
     longest = max(used, limit or 0) or 1
     return DayColumn(
         title=day_title(session, writer.week),
@@ -95,9 +95,9 @@ def _day(covered: SessionCover, writer: Writer) -> DayColumn:
     )
 
 
-def _minutes(covered: SessionCover, writer: Writer) -> float:
+def _minutes(covered: SessionCover, floors: Floors) -> float:
     """Minutes of the session: those of its timetable, or of one person where it has none."""
-    floor = floor_of(covered.session, writer.week, writer.library)
+    floor = floors.get(covered.session.place)
     return floor.whole_s / MINUTE_S if floor else covered.minutes
 
 

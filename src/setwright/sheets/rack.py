@@ -18,7 +18,7 @@ from setwright.places import Place
 from setwright.sheets import card_words, words
 from setwright.sheets.blocks import Writer, copy_for, line_words, numbered
 from setwright.sheets.clock_plan import Slot, clock_plan
-from setwright.sheets.floors import floor_of
+from setwright.sheets.floors import Floors
 from setwright.sheets.headings import group_heading
 from setwright.sheets.home import at_home
 from setwright.sheets.people import first_names, who_trains
@@ -81,7 +81,7 @@ class _Lift:
         return float(leading[0].replace(",", ".")) if leading else None
 
 
-def rack_cards(week: Week, mark: str, table: Library) -> tuple[RackCard, ...]:
+def rack_cards(week: Week, mark: str, table: Library, floors: Floors) -> tuple[RackCard, ...]:
     """A card for each lift with a bar and each few people, in the order of the plan.
 
     ``mark`` goes in the footer: version and print date.
@@ -91,12 +91,11 @@ def rack_cards(week: Week, mark: str, table: Library) -> tuple[RackCard, ...]:
         card
         for session in week.sessions
         if not at_home(session)
-        for card in _of_session(session, writer, mark)
+        for card in _of_session(session, floors.get(session.place), writer, mark)
     )
 
 
-def _of_session(session: Session, writer: Writer, mark: str) -> Iterator[RackCard]:
-    floor = floor_of(session, writer.week, writer.library)
+def _of_session(session: Session, floor: Floor | None, writer: Writer, mark: str) -> Iterator[RackCard]:
     for slot in sorted(clock_plan(session, floor), key=_in_the_plan):
         lifts = sorted(_lifts(session, slot, writer), key=_where)
         for _, same in groupby(lifts, key=_where):

@@ -22,9 +22,8 @@ from setwright.sheets.view import SessionSheet
 def session_sheets(week: Week, mark: str, table: Library | None = None) -> tuple[SessionSheet, ...]:
     """Every sheet of a plan: sessions in the order of the plan, athletes in the order of the squad.
 
-    ``mark`` goes in the footer: version and print date. ``table``: the library of the plan, the
-    shipped one when None. Whoever is out gets no sheet, nor does
-    somebody for whom a session holds nothing.
+    ``mark`` goes in the footer: version and print date. ``table``: the library of the plan, the shipped one
+    when None. Whoever is out gets no sheet, nor does somebody for whom a session holds nothing.
     """
     writer = Writer(week, table or library())
     return tuple(sheet for session in week.sessions for sheet in _of_session(session, writer, mark))

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from setwright.floor.room import Floor
 from setwright.library.table import Library
 from setwright.model.plan import Group, Item, Session, Week
 from setwright.rules.means import Means, means
@@ -10,7 +11,7 @@ from setwright.sheets import words
 from setwright.sheets.blocks import Copy, Writer, numbered
 from setwright.sheets.clock_plan import Slot, clock_plan
 from setwright.sheets.figures import is_drawn
-from setwright.sheets.floors import floor_of
+from setwright.sheets.floors import Floors
 from setwright.sheets.headings import pace
 from setwright.sheets.home import at_home
 from setwright.sheets.movement_words import Entry, kit, watch
@@ -37,7 +38,7 @@ class StationCard:
     footer: str
 
 
-def station_cards(week: Week, mark: str, table: Library) -> tuple[StationCard, ...]:
+def station_cards(week: Week, mark: str, table: Library, floors: Floors) -> tuple[StationCard, ...]:
     """A card for each station of every circuit in the gym, numbered through the session.
 
     ``mark`` goes in the footer: version and print date.
@@ -47,12 +48,13 @@ def station_cards(week: Week, mark: str, table: Library) -> tuple[StationCard, .
         card
         for session in week.sessions
         if not at_home(session)
-        for card in _of_session(session, writer, there, mark)
+        for card in _of_session(session, floors.get(session.place), writer, there, mark)
     )
 
 
-def _of_session(session: Session, writer: Writer, there: Means, mark: str) -> Iterator[StationCard]:
-    floor = floor_of(session, writer.week, writer.library)
+def _of_session(
+    session: Session, floor: Floor | None, writer: Writer, there: Means, mark: str
+) -> Iterator[StationCard]:
     slots = {slot.number: slot for slot in clock_plan(session, floor)} if floor else {}
     number = 0
     for place, entry in enumerate(session.work, start=1):

@@ -16,7 +16,6 @@ from setwright.sheets.editions import (
     record_of,
     this_print,
 )
-from setwright.sheets.floors import on_the_day
 from setwright.sheets.html import file_html
 from setwright.sheets.kinds import Kind, NothingToPrint, Paper
 from setwright.sheets.names import sheet_name
@@ -38,10 +37,10 @@ def print_today(checked: Checked, today: Today, out: Path, paper: Paper, day: dt
     record = record_of(checked, out)
     planned = last_print(record) or this_print(checked, all_sheets(checked), None, day)
     week, session = week_of_today(today), session_of_today(today)
-    with on_the_day({session.place: today.change._replace(minutes=None)}):
-        whole = checked.revised(week)
-        alone = checked.revised(week.model_copy(update={"sessions": (session,)}))
-        sheets, of_session = all_sheets(whole), all_sheets(alone)
+    on_the_day = {session.place: today.change._replace(minutes=None)}
+    whole = checked.revised(week)
+    alone = checked.revised(week.model_copy(update={"sessions": (session,)}))
+    sheets, of_session = all_sheets(whole, on_the_day), all_sheets(alone, on_the_day)
     now = _told(this_print(whole, sheets, planned, day), planned, today)
     prints = ((whole, sheets, _OVERVIEW), *((alone, of_session, kind) for kind in OF_THE_SESSION))
     for which, made, kind in prints:

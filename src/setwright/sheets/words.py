@@ -9,6 +9,7 @@ from typing import Final
 
 from setwright.model.plan import Week
 from setwright.reading.dose import Amount, Rest, Span, Tempo
+from setwright.reading.words import MINUTE_S
 from setwright.sheets.phrases import say, series
 from setwright.sheets.style import IN_FORCE
 
@@ -24,7 +25,6 @@ DAY_LETTERS: Final = 3
 SHORT_MONTH: Final = 3
 """Letters of a month in a date that is as short as it can be (choice)."""
 
-MINUTE: Final = 60
 CLOCK_FROM_S: Final = 60
 """From a minute on, times are written as a clock (choice: "45 s", "1:30")."""
 
@@ -96,7 +96,7 @@ def clock(seconds: float) -> str:
     """
     if seconds < CLOCK_FROM_S:
         return f"{number(seconds)} s"
-    minutes, rest = divmod(round(seconds), MINUTE)
+    minutes, rest = divmod(round(seconds), MINUTE_S)
     return f"{minutes}:{rest:02}"
 
 
