@@ -16,7 +16,13 @@ from tests.bench.startup import long_week
 SAVES = 15
 LONGEST_S = 0.2
 """Median time from a save to the last line of the answer."""
-COMMAND = "from setwright.cli import main; main()"
+COMMAND = """\
+import signal
+signal.signal(signal.SIGINT, signal.default_int_handler)
+from setwright.cli import main
+main()
+"""
+# A shell that starts this run in the background has Ctrl-C ignored; the child listens all the same.
 
 
 def answered(out: int, last: str) -> float:

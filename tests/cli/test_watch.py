@@ -20,7 +20,13 @@ from typer.testing import CliRunner
 from setwright.cli import app
 from setwright.watching import CLEAR
 
-RUN = "from setwright.cli import main; main()"
+RUN = """\
+import signal
+signal.signal(signal.SIGINT, signal.default_int_handler)
+from setwright.cli import main
+main()
+"""
+# A shell that starts this run in the background has Ctrl-C ignored; the child listens all the same.
 PATIENCE_S = 20
 """Longest wait for an answer, on a machine that does other things too."""
 PLAN = "plan: A\nunit: kg\nsides: each\nwork:\n  - bench pull: 3 x 8 at 2 RIR, rest 2:00\n"
