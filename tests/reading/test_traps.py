@@ -346,6 +346,12 @@ def test_a_parser_error_without_a_place_is_still_a_finding() -> None:
     assert (broken.row, broken.finding.rule) == (1, "line-not-readable")
 
 
+def test_a_key_without_its_colon_is_shown_with_it() -> None:
+    plan = "work:\n  - superset:\n      - dip: 3 x 8\n      - pull-up: 3 x 8\n    rest 90 s\n"
+    assert only(plan).change == "write `rest: 90 s`"
+    assert only(plan.replace("rest 90 s", "three sets")).change.startswith("write it as a key with a value")
+
+
 def test_an_open_quote_in_brackets_reaches_to_the_end_of_its_line() -> None:
     assert found("a: ['x\nb: c\n") == [("quote-not-closed", 1, 1)]
 

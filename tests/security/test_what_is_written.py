@@ -80,7 +80,7 @@ def test_names_in_a_plan_lead_to_no_other_folder(tmp_path: Path) -> None:
     hostile = """\
 plan: ../../../../etc/cron.d/x
 squad:
-  athletes: ["../../Isla", "/root/Tam"]
+  athletes: ["../../Isla", "/srv/Tam"]
 sessions:
   - name: ../../../day
     work:

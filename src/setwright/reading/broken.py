@@ -34,6 +34,10 @@ _WORDS: Final = re.compile(r"[^\W\d_]+(?:[ -][^\W\d_]+)*")
 """A word or more, without a number."""
 
 
+_KEYS: Final = frozenset({"rest", "tempo", "load", "rounds", "minutes", "priority", "note", "day", "start"})
+"""Keys whose colon is often forgotten (choice)."""
+
+
 class Broken(NamedTuple):
     """Where the parser stopped: the row (from 0), and the finding about it."""
 
@@ -83,7 +87,10 @@ def _layout(rows: list[str], row: int, indent: int, typed: str) -> tuple[TextRul
     """Rule, message and change of a line that stands in the wrong column, or is no line of a plan."""
     column = _column(rows, row)
     if column is None or column == indent:
+        word, _, value = typed.partition(" ")
         change = f"write it as a key with a value, `note: {typed}`, or as a movement with its dose"
+        if word in _KEYS and value:
+            change = f"write `{word}: {value.strip()}`"
         return rules.UNREADABLE, f'"{typed}" is no key with a value', change
     blanks = "blank" if column == 1 else "blanks"
     message = "this line starts in a column that nothing above it starts in"

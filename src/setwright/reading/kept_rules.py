@@ -75,7 +75,7 @@ INSTEAD_OF = TextRule(
 NO_UNIT = TextRule(
     "record-load-without-unit",
     "a load in kg or in lb, and neither the line nor the record nor the plan says which",
-    "45 is one weight in kilograms and another in pounds",
+    "a number is one weight in kilograms and another in pounds",
     _GOOD.replace("dip: done", "dip: 60 x 8, 8"),
     _GOOD.replace("date: 2027-11-15", "date: 2027-11-15\nunit: kg").replace("dip: done", "dip: 60 x 8, 8"),
 )

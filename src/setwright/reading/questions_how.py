@@ -59,7 +59,7 @@ CLOCK_ALONE = TIME_WORD.variant(
 RPE_OR_LOAD = question(
     "effort-or-load",
     "a bare number up to 10 after at",
-    "8 may be an effort of 8 or a load of 8 kg",
+    "a bare number up to 10 may be an effort or a load",
     "3 x 5 at 8",
     "3 x 5 at RPE 8",
     "{typed}: RPE {number}, or {number} {unit}?",
@@ -128,7 +128,7 @@ RISING = question(
 REST_UNIT = question(
     "rest-without-unit",
     "a rest that may be minutes or seconds",
-    "2 may be two minutes or two seconds",
+    "a bare number may be minutes or seconds",
     "3 x 8, rest 2",
     "3 x 8, rest 2 min",
     "{typed}: {number} minutes or {number} seconds?",
@@ -241,7 +241,7 @@ UNIT_MIXED = question(
 HOLD = question(
     "number-without-unit",
     "a number on a movement that is held or carried",
-    "holds and carries are counted in seconds or metres, and 30 may also be repetitions",
+    "holds and carries are counted in seconds or metres, and a bare number may be repetitions too",
     "hold 30",
     "3 x 30 s hold",
     "{typed}: {number} what?",
